@@ -12,7 +12,7 @@ internal readonly struct Domain
     internal string? Fault { get; }
 
     /// <summary>A range broken by the first of the faults that is not null.</summary>
-    internal static Domain Of(params ReadOnlySpan<string?> faults)
+    internal static Domain Require(params ReadOnlySpan<string?> faults)
     {
         foreach (string? broken in faults)
         {
@@ -48,7 +48,7 @@ internal readonly struct Domain
     internal static string? That(bool holds, string otherwise) => holds ? null : otherwise;
 
     internal Outcome<T> Compute<T>(Func<T> formula)
-        where T : notnull => Flatten(formula, static formula => Outcome<T>.Of(formula()));
+        where T : notnull => Flatten(formula, static formula => Outcome<T>.From(formula()));
 
     internal Outcome<double> Compute(Func<double> formula) => Flatten(formula, static formula => IfFinite(formula()));
 
@@ -77,7 +77,7 @@ internal readonly struct Domain
 
     /// <summary>A computed number, refused when it is none.</summary>
     internal static Outcome<double> IfFinite(double value) =>
-        double.IsFinite(value) ? Outcome<double>.Of(value) : Outcome<double>.Refused(Beyond);
+        double.IsFinite(value) ? Outcome<double>.From(value) : Outcome<double>.Refused(Beyond);
 
     private const string Beyond = "the figures are too large or too small to compute with";
 }

@@ -19,7 +19,7 @@ internal static class Figures
         }
 
         int decimals = Math.Clamp(significant - (DecimalMath.Exponent(value) + 1), 0, 28);
-        return DecimalText.Of(decimal.Round(value, decimals, MidpointRounding.AwayFromZero));
+        return DecimalText.Format(decimal.Round(value, decimals, MidpointRounding.AwayFromZero));
     }
 
     /// <inheritdoc cref="Text(decimal, int)"/>

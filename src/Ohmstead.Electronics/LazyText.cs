@@ -41,7 +41,7 @@ public class LazyText : IEquatable<LazyText>
     /// <typeparam name="T">What it is written about.</typeparam>
     /// <param name="about">What it is written about.</param>
     /// <param name="write">Writes it, from that alone.</param>
-    public static LazyText Of<T>(T about, Func<T, string> write)
+    public static LazyText For<T>(T about, Func<T, string> write)
         where T : class => new About<T>(about, write);
 
     /// <summary>Text that is there already.</summary>

@@ -27,7 +27,7 @@ public readonly struct Outcome<T>
     public T Value => computed && value is not null ? value : throw new InvalidOperationException($"There is no value: {Refusal}.");
 
     /// <summary>A value that was computed.</summary>
-    public static Outcome<T> Of(T value) => new(value, true, null);
+    public static Outcome<T> From(T value) => new(value, true, null);
 
     /// <summary>No value, and why: lower case, no full stop, naming what was found and what was expected.</summary>
     public static Outcome<T> Refused(string reason) => new(default, false, reason);
@@ -46,7 +46,7 @@ public readonly struct Outcome<T>
         where TOther : notnull
     {
         return Is(out T? known, out string? reason)
-            ? default(Domain).Flatten((turn, known), static all => Outcome<TOther>.Of(all.turn(all.known)))
+            ? default(Domain).Flatten((turn, known), static all => Outcome<TOther>.From(all.turn(all.known)))
             : Outcome<TOther>.Refused(reason);
     }
 }

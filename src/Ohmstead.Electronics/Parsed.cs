@@ -23,7 +23,7 @@ public readonly struct Parsed<T>
         Fault is null && value is not null ? value : throw new InvalidOperationException("There is no value: the text was not understood.");
 
     /// <summary>A value that was understood.</summary>
-    public static Parsed<T> Of(T value) => new(value, null);
+    public static Parsed<T> From(T value) => new(value, null);
 
     /// <summary>A text that was not understood.</summary>
     public static Parsed<T> Failed(ParseFault fault) => new(default, fault);

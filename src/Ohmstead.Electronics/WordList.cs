@@ -38,7 +38,7 @@ public sealed class WordList<T> : IReadOnlyList<string>
     public IReadOnlyList<T> Values => inOrder;
 
     /// <summary>The word for a value.</summary>
-    public string Of(T value) => ofValues[value];
+    public string WordFor(T value) => ofValues[value];
 
     /// <summary>What a word means; false when it is none of these words.</summary>
     public bool Means(string word, out T value) => values.TryGetValue(word, out value!);

@@ -62,7 +62,7 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
     private static Outcome<PictureHeader> Of(PictureForm form, uint width, uint height) =>
         width is 0 or > int.MaxValue || height is 0 or > int.MaxValue
             ? Outcome<PictureHeader>.Refused("it claims a width or a height that no picture has")
-            : Outcome<PictureHeader>.Of(new(form, (int)width, (int)height));
+            : Outcome<PictureHeader>.From(new(form, (int)width, (int)height));
 
     private static Outcome<PictureHeader> Webp(ReadOnlySpan<byte> read)
     {

@@ -86,7 +86,7 @@ public static class PictureSizer
             made.Add(Drawn(image, codec.EncodedOrigin, isTurned, size, form, srgb));
         }
 
-        return Outcome<IReadOnlyList<SizedPicture>>.Of(made);
+        return Outcome<IReadOnlyList<SizedPicture>>.From(made);
     }
 
     private static SizedPicture Drawn(

@@ -17,7 +17,7 @@ public sealed class LazyTextTests
     public void Text_about_a_thing_is_written_once_too()
     {
         List<string> asked = [];
-        LazyText lazy = LazyText.Of(asked, static asked =>
+        LazyText lazy = LazyText.For(asked, static asked =>
         {
             asked.Add("asked");
             return "at most 15 mA, as written";
@@ -33,7 +33,7 @@ public sealed class LazyTextTests
     {
         LazyText there = "the marking";
         Assert.Equal(there, new LazyText(() => "the " + "marking"));
-        Assert.Equal(there, LazyText.Of("marking", static word => "the " + word));
+        Assert.Equal(there, LazyText.For("marking", static word => "the " + word));
         Assert.Equal(there, new Told("marking"));
         Assert.Equal(there.GetHashCode(), new Told("marking").GetHashCode());
         Assert.NotEqual(there, new Told("data sheet"));

@@ -25,7 +25,7 @@ public static class YearAhead
     /// <param name="boards">All boards.</param>
     /// <param name="until">The last day to look at; a year from the day of the run is usual.</param>
     /// <param name="today">The day of the run.</param>
-    public static IReadOnlyList<DueItem> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today, DateOnly until) =>
+    public static IReadOnlyList<DueItem> List(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today, DateOnly until) =>
         [
             .. boards
                 .SelectMany(OfBoard)
@@ -143,8 +143,8 @@ public static class YearAhead
             if (
                 isUsedUp
                 || !workshop.HasCome(lot)
-                || ShelfLife.Of(lot, today) is not { } shelf
-                || LotDoubts.Of(workshop, judge, lot, today).FailedOn is not null
+                || ShelfLife.For(lot, today) is not { } shelf
+                || LotDoubts.For(workshop, judge, lot, today).FailedOn is not null
             )
             {
                 continue;

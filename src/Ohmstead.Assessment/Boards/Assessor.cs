@@ -37,8 +37,8 @@ public sealed class Assessor
     public BoardAssessment Assess(BoardFile board, PieceShares pieces)
     {
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
-        var parts = PartsList.Merge(board.Parts, design?.Parts ?? []);
-        var points = PartsList.Merge(board.Points, design?.Points ?? []);
+        var parts = BoardWithDesign.Merge(board.Parts, design?.Parts ?? []);
+        var points = BoardWithDesign.Merge(board.Points, design?.Points ?? []);
         var visits = InOrder(board.Bench);
         var timeline = new Timeline(visits, parts);
         var read = new BoardReadings(workshop, judge, timeline, parts, points);
@@ -53,21 +53,21 @@ public sealed class Assessor
             readings,
             [.. points.Values],
             read.Proofs(visits),
-            AnsweredFinding.Of(visits, timeline, parts),
-            BoardHazards.Of(board, design, visits, timeline, places),
+            AnsweredFinding.Collect(visits, timeline, parts),
+            BoardHazards.Collect(board, design, visits, timeline, places),
             timeline.LastWork
         );
-        var sitting = NewPiece.On(places, lotDates.Of);
-        var (claims, asked) = new BoardClaims(board, timeline, readings, workshop).Of(sitting);
-        var shares = pieces.IsEmpty ? PieceShares.Of(claims, lots.Passed) : pieces;
+        var sitting = NewPiece.On(places, lotDates.For);
+        var (claims, asked) = new BoardClaims(board, timeline, readings, workshop).Collect(sitting);
+        var shares = pieces.IsEmpty ? PieceShares.ShareOut(claims, lots.Passed) : pieces;
         return new(history)
         {
             Claims = claims,
             Fitted = [.. sitting.Zip(asked, (piece, asks) => Fitted(piece, asks, shares))],
             LookAgain = history.Whereabouts.IsKeptUp ? LookAgainAfter(visits) : null,
-            Lives = PartLife.Of(places, BoardDuty.Of(board, workshop.Collection), board.Made ?? design?.Made),
-            Replacements = Replacement.Of(history, workshop),
-            Drifts = [.. BoardDrifts.Of(history)],
+            Lives = WearOutLife.For(places, BoardDuty.For(board, workshop.Collection), board.Made ?? design?.Made),
+            Replacements = Replacement.Collect(history, workshop),
+            Drifts = [.. BoardDrifts.Find(history)],
         };
     }
 
@@ -86,7 +86,7 @@ public sealed class Assessor
     }
 
     private FittedPiece Fitted(NewPiece piece, PieceAsked asked, PieceShares shares) =>
-        new(piece, asked, asked.Claim is { } claim ? shares.Of(claim) : null, piece.Work.Lot is { } lot ? lots.DoubtOf(lot.Value) : null);
+        new(piece, asked, asked.Claim is { } claim ? shares.For(claim) : null, piece.Work.Lot is { } lot ? lots.DoubtOf(lot.Value) : null);
 
     private DateOnly? LookAgainAfter(ImmutableArray<BenchVisit> visits) =>
         visits.Length > 0 && workshop.Collection.LookEvery is { } every

@@ -25,7 +25,7 @@ public record BoardAssessment : BoardHistory
     public required DateOnly? LookAgain { get; init; }
 
     /// <summary>Estimates of the life of every wet electrolytic that sits on the board, in order of the parts list.</summary>
-    public required ImmutableArray<PartLife> Lives { get; init; }
+    public required ImmutableArray<WearOutLife> Lives { get; init; }
 
     /// <summary>Parts of known lots that were put into known places, each with whether it fits, in order of time.</summary>
     public required ImmutableArray<Replacement> Replacements { get; init; }

@@ -20,7 +20,7 @@ internal sealed class BoardClaims(BoardFile board, Timeline timeline, ImmutableA
     private ILookup<string, AssessedReading>? byPlace;
 
     /// <summary>All claims in order of time, and what each of the pieces that sit there asks.</summary>
-    internal (ImmutableArray<PieceClaim> Claims, PieceAsked[] Asked) Of(ImmutableArray<NewPiece> sitting)
+    internal (ImmutableArray<PieceClaim> Claims, PieceAsked[] Asked) Collect(ImmutableArray<NewPiece> sitting)
     {
         // Most lots are read piece by piece at the place they go to: then nothing is asked of the drawer.
         LotFitted[] fittings = [.. timeline.FromLots().Where(fitting => MayAsk(fitting.Lot)).OrderBy(fitting => fitting.Change.At)];

@@ -21,12 +21,12 @@ public static class BoardDrifts
 
     /// <summary>The drifts, in order of the parts list and of the quantities. Readings in circuit are left out: other parts drift with
     /// them.</summary>
-    public static IEnumerable<Drift> Of(BoardHistory board) =>
+    public static IEnumerable<Drift> Find(BoardHistory board) =>
         board
             .Places.Where(place =>
                 place is { IsEmpty: false, Readings.Length: >= FewestDays } && place.Readings.Count(IsComparable) >= FewestDays
             )
-            .SelectMany(place => Of(board, place));
+            .SelectMany(place => Find(board, place));
 
     /// <summary>Like readings of what sits in each place now, where they were taken on two days or more: the same quantity, read in the
     /// same way. In order of the parts list and of the quantities.</summary>
@@ -36,7 +36,7 @@ public static class BoardDrifts
             .SelectMany(place =>
             {
                 var left = WithoutFigure(board, place);
-                return Alike(board, place)
+                return ReadAlike(board, place)
                     .Select(alike => new ReadingSeries(
                         place.Part.Ref.Value,
                         alike.Key.Measured,
@@ -48,10 +48,10 @@ public static class BoardDrifts
             })
             .Where(series => series.Readings[0].Day < series.Readings[^1].Day);
 
-    private static IEnumerable<Drift> Of(BoardHistory board, PlaceHistory place)
+    private static IEnumerable<Drift> Find(BoardHistory board, PlaceHistory place)
     {
         var left = WithoutFigure(board, place);
-        return Alike(board, place).Select(alike => Of(place, [.. alike], left.GetValueOrDefault(alike.Key))).OfType<Drift>();
+        return ReadAlike(board, place).Select(alike => Find(place, [.. alike], left.GetValueOrDefault(alike.Key))).OfType<Drift>();
     }
 
     // A bound is no point of a line: it is left out, and that is said.
@@ -65,7 +65,7 @@ public static class BoardDrifts
                 var measured in reading.Verdicts.Where(verdict => verdict.Exact is null).Select(verdict => verdict.Measured).Distinct()
             )
             {
-                var alike = DriftConditions.Of(reading, measured);
+                var alike = DriftConditions.From(reading, measured);
                 left[alike] = left.GetValueOrDefault(alike) + 1;
             }
         }
@@ -73,7 +73,7 @@ public static class BoardDrifts
         return left;
     }
 
-    private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> Alike(
+    private static IEnumerable<IGrouping<DriftConditions, (AssessedReading Reading, Verdict Verdict)>> ReadAlike(
         BoardHistory board,
         PlaceHistory place
     )
@@ -84,7 +84,7 @@ public static class BoardDrifts
             .SelectMany(reading =>
                 reading.Verdicts.Where(verdict => verdict.Exact is not null).Select(verdict => (Reading: reading, Verdict: verdict))
             )
-            .GroupBy(pair => DriftConditions.Of(pair.Reading, pair.Verdict.Measured))
+            .GroupBy(pair => DriftConditions.From(pair.Reading, pair.Verdict.Measured))
             .OrderBy(alike => alike.Key.Measured);
     }
 
@@ -127,7 +127,7 @@ public static class BoardDrifts
         return -1;
     }
 
-    private static Drift? Of(PlaceHistory place, (AssessedReading Reading, Verdict Verdict)[] all, int withoutFigure)
+    private static Drift? Find(PlaceHistory place, (AssessedReading Reading, Verdict Verdict)[] all, int withoutFigure)
     {
         var (lastReading, lastVerdict) = all[^1];
         var warmth = DriftConditions.TemperatureOf(lastReading);
@@ -148,7 +148,7 @@ public static class BoardDrifts
                 (double)pair.Verdict.Exact!.Value.Value
             )),
         ];
-        if (!LinearTrend.Of(points).Is(out var trend, out _))
+        if (!LinearTrend.Fit(points).Is(out var trend, out _))
         {
             return null;
         }
@@ -222,11 +222,11 @@ public static class BoardDrifts
         var crossing = drift.IsRising
             ? drift.Trend.UpperLimitCrossing((double)limit.Value, Drift.Confidence)
             : LinearTrend
-                .Of([.. points.Select(point => point with { Y = -point.Y })])
+                .Fit([.. points.Select(point => point with { Y = -point.Y })])
                 .Value.UpperLimitCrossing(-(double)limit.Value, Drift.Confidence);
         var far = drift.DayAt((1 + SpansAhead) * drift.YearsTo(drift.Last)) ?? DateOnly.MaxValue;
         return crossing.Is(out var years, out _) && drift.DayAt(years.Value) is { } day && day <= far
-            ? Outcome<DateOnly>.Of(day)
+            ? Outcome<DateOnly>.From(day)
             : Outcome<DateOnly>.Refused(
                 string.Create(
                     CultureInfo.InvariantCulture,

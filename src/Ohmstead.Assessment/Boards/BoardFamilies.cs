@@ -11,14 +11,14 @@ public static class BoardFamilies
     private const int Usual = 32;
 
     /// <summary>The families in order of the parts list, those of parts that were fitted later after them.</summary>
-    public static IReadOnlyList<FamilyOnBoard> Of(BoardHistory board)
+    public static IReadOnlyList<FamilyOnBoard> Count(BoardHistory board)
     {
         var families = new OrderedDictionary<FamilyName, Counting>(Math.Min(board.Places.Length, Usual));
-        var lives = new List<(Counting Family, PartLife Life)>(board.Places.Length);
+        var lives = new List<(Counting Family, ObservedLife Life)>(board.Places.Length);
         var work = WorkOnParts(board.Visits);
         foreach (var place in board.Places)
         {
-            var family = At(families, FamilyName.Of(place.Part.Values));
+            var family = At(families, FamilyName.For(place.Part.Values));
             family.Originals++;
             if (place.Readings.Length == 0)
             {
@@ -28,11 +28,11 @@ public static class BoardFamilies
             if (!work.TryGetValue(place.Part.Ref.Value, out var done))
             {
                 // Nearly every part is the original.
-                Look(place, family, Sitting.OfOriginal(place), []);
+                Look(place, family, SeatedPart.Original(place), []);
                 continue;
             }
 
-            foreach (var sitting in Sitting.Of(place, done))
+            foreach (var sitting in SeatedPart.Find(place, done))
             {
                 Look(place, family, sitting, done);
             }
@@ -40,11 +40,11 @@ public static class BoardFamilies
 
         return Gathered(families, lives);
 
-        void Look(PlaceHistory place, Counting family, Sitting sitting, IReadOnlyList<WorkMoment> done)
+        void Look(PlaceHistory place, Counting family, SeatedPart sitting, IReadOnlyList<WorkMoment> done)
         {
             if (sitting.Life(place.Part, board, done) is { } life)
             {
-                var of = sitting.IsOriginal ? family : At(families, FamilyName.Of(sitting.Values));
+                var of = sitting.IsOriginal ? family : At(families, FamilyName.For(sitting.Values));
                 of.Lives++;
                 lives.Add((of, life));
             }
@@ -55,13 +55,16 @@ public static class BoardFamilies
         }
     }
 
-    private static FamilyOnBoard[] Gathered(OrderedDictionary<FamilyName, Counting> families, List<(Counting Family, PartLife Life)> lives)
+    private static FamilyOnBoard[] Gathered(
+        OrderedDictionary<FamilyName, Counting> families,
+        List<(Counting Family, ObservedLife Life)> lives
+    )
     {
         var gathered = new FamilyOnBoard[families.Count];
         for (var at = 0; at < gathered.Length; at++)
         {
             var (name, counting) = families.GetAt(at);
-            counting.Gathered = counting.Lives == 0 ? [] : new PartLife[counting.Lives];
+            counting.Gathered = counting.Lives == 0 ? [] : new ObservedLife[counting.Lives];
             counting.Lives = 0;
             gathered[at] = new(name, counting.Originals, counting.Gathered, counting.FailedInCircuit);
         }
@@ -114,6 +117,6 @@ public static class BoardFamilies
 
         internal int Lives { get; set; }
 
-        internal PartLife[] Gathered { get; set; } = [];
+        internal ObservedLife[] Gathered { get; set; } = [];
     }
 }

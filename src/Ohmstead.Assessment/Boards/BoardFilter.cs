@@ -17,9 +17,9 @@ public sealed record BoardFilter(IReadOnlyList<string> Words, IReadOnlyList<Boar
         && Words.All(word => Says(board, word));
 
     /// <summary>Why a board is not fit to run, as far as it is asked for, the weightiest first.</summary>
-    public IEnumerable<Reason> ReasonsOf(BoardSummary board) => Needs.Count == 0 ? board.Reasons : board.Reasons.Where(IsAskedFor);
+    public IEnumerable<StateReason> ReasonsOf(BoardSummary board) => Needs.Count == 0 ? board.Reasons : board.Reasons.Where(IsAskedFor);
 
-    private bool IsAskedFor(Reason reason) => Needs.Contains(reason.Kind, StringComparer.Ordinal);
+    private bool IsAskedFor(StateReason reason) => Needs.Contains(reason.Kind, StringComparer.Ordinal);
 
     private static bool Says(BoardSummary board, string word) => Told(board).Any(text => Holds(text, word));
 

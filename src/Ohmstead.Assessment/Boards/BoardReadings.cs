@@ -67,7 +67,7 @@ internal sealed class BoardReadings(
             Point = point,
             At = reading.State is { Value: ReadingState.AsLeft }
                 ? Timeline.AfterWorkOf(visit, order, reading.Spot)
-                : Moment.Of(order, reading.Spot),
+                : Moment.At(order, reading.Spot),
         };
     }
 
@@ -90,7 +90,7 @@ internal sealed class BoardReadings(
         // A new part that came from no lot is what the work that put it in says.
         var piece =
             part is null ? null
-            : isNew ? timeline.NextFitting(part.Ref.Value, Moment.Of(order, visit.Spot))
+            : isNew ? timeline.NextFitting(part.Ref.Value, Moment.At(order, visit.Spot))
             : timeline.PieceAt(part.Ref.Value, order, afterWork);
         var lotName = reading.Lot?.Value ?? (isNew ? null : piece?.Work.Lot?.Value);
         var lot = lotName is null ? null : workshop.Lots.GetValueOrDefault(lotName);
@@ -113,7 +113,7 @@ internal sealed class BoardReadings(
         return new(visit, order, reading, part, lot, verdicts)
         {
             IsNew = isNew,
-            At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.Of(order, reading.Spot),
+            At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.At(order, reading.Spot),
         };
     }
 }

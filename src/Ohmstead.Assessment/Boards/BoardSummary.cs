@@ -22,7 +22,7 @@ public sealed record BoardSummary(
     string Title,
     string? Design,
     BoardState State,
-    ImmutableArray<Reason> Reasons
+    ImmutableArray<StateReason> Reasons
 )
 {
     /// <summary>Where it is and whose it is.</summary>
@@ -98,7 +98,7 @@ public sealed record BoardSummary(
     /// <param name="board">The board, judged.</param>
     /// <param name="forPages">False where nobody will ask for what only pages and lists tell, which is the larger part of what is
     /// kept.</param>
-    public static BoardSummary Of(JudgedBoard board, bool forPages = true)
+    public static BoardSummary From(JudgedBoard board, bool forPages = true)
     {
         var summary = new BoardSummary(
             board.Board.Path,
@@ -111,12 +111,12 @@ public sealed record BoardSummary(
         {
             Whereabouts = board.Whereabouts,
             Waits = board.OpenWaits,
-            Readings = OutcomeCounts.Of(board.Readings),
+            Readings = OutcomeCounts.Count(board.Readings),
             LastSeen = board.LastSeen,
             LookAgain = board.LookAgain,
             IsLookOverdue = board.IsLookOverdue,
             Fittings = [.. LotFitting.All(board)],
-            Transfers = PartTransfers.Of(board.Visits),
+            Transfers = PartTransfers.Collect(board.Visits),
             Claims = board.Claims,
             Serial = board.Board.Serial?.Value,
             Maker = board.Board.Maker?.Value,
@@ -137,10 +137,10 @@ public sealed record BoardSummary(
                         $"{place.Part.Ref.Value}: {place.Decision!.What.Text}, {place.Decision.Because.Value}"
                     ),
                 ],
-            InstrumentDays = InstrumentDay.Of(board.Visits),
+            InstrumentDays = InstrumentDay.Collect(board.Visits),
             Hazards = [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)],
             Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
-            Families = BoardFamilies.Of(board),
+            Families = BoardFamilies.Count(board),
             Lives = board.Whereabouts.IsKeptUp ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
             // Thousands of boards name the same few hundred places.
             OwnParts = [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))],
@@ -158,7 +158,7 @@ public readonly record struct OutcomeCounts(int Inside, int Outside, int Undecid
     public int Total => Inside + Outside + Undecided + Others;
 
     /// <summary>Counts readings.</summary>
-    public static OutcomeCounts Of(ImmutableArray<AssessedReading> readings)
+    public static OutcomeCounts Count(ImmutableArray<AssessedReading> readings)
     {
         var (inside, outside, undecided) = (0, 0, 0);
         foreach (var reading in readings)

@@ -25,12 +25,12 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
     /// <summary>The two in words.</summary>
     internal LazyText Words =>
-        LazyText.Of(this, static pair =>
+        LazyText.For(this, static pair =>
             string.Create(
                 CultureInfo.InvariantCulture,
-                $"{(pair.Measured is { } measured ? VerdictWords.Of(measured) : "the test")} {(pair.PassesFirst ? "passes" : "fails")} "
-                    + $"on line {pair.First.Line} and {(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with "
-                    + $"nothing done between: which of the two holds is not known"
+                $"{(pair.Measured is { } measured ? VerdictWords.Describe(measured) : "the test")} "
+                    + $"{(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and "
+                    + $"{(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"
             )
         );
 
@@ -38,14 +38,14 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     /// All pairs of a board whose readings still count: of one day, or of a new piece that lay in the drawer between them. Another day may
     /// well give another answer; an hour later the same part should not.
     /// </summary>
-    internal static IEnumerable<ContradictingReadings> Of(BoardHistory board)
+    internal static IEnumerable<ContradictingReadings> Find(BoardHistory board)
     {
         foreach (var place in board.Places)
         {
             if (
                 place.Counting.Length > 1
                 && place.Counting.Any(Fails)
-                && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.Of)])
+                && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.From)])
                     is { } pair
             )
             {
@@ -65,7 +65,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         foreach (var point in board.Points)
         {
             var name = point.Name.Value;
-            var entries = read[name].Select(Entry.Of).Concat(board.ProofsAt(name).Select(Entry.Of));
+            var entries = read[name].Select(Entry.From).Concat(board.ProofsAt(name).Select(Entry.From));
             if (In(board, name, [.. entries.OrderBy(entry => entry.At)]) is { } pair)
             {
                 yield return pair;
@@ -164,7 +164,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
                 if (
                     work.Did.Value != WorkKind.LeftAlone
                     && (IsAt(work, at) || (isPoint && work.Did.Value is not (WorkKind.Cleaned or WorkKind.Washed)))
-                    && Moment.Of(order, work.Spot) is var done
+                    && Moment.At(order, work.Spot) is var done
                     && done > first
                     && done < second
                 )
@@ -217,7 +217,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         {
             foreach (var decision in board.Visits[order].Decided)
             {
-                if (decision.Place?.Value == at && decision.GivesAReason && Moment.Of(order, decision.Spot) > moment)
+                if (decision.Place?.Value == at && decision.GivesAReason && Moment.At(order, decision.Spot) > moment)
                 {
                     return (decision, board.Visits[order]);
                 }
@@ -238,7 +238,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         string? Piece
     )
     {
-        internal static Entry Of(AssessedReading reading) =>
+        internal static Entry From(AssessedReading reading) =>
             new(
                 reading.At,
                 reading.Visit,
@@ -250,7 +250,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
                 reading.Reading.Piece?.Value
             );
 
-        internal static Entry Of(AssessedProof proof) =>
+        internal static Entry From(AssessedProof proof) =>
             new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
 
         internal VerdictOutcome? Says(Measured measured)

@@ -32,7 +32,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
 
     /// <summary>Every wash of a board that is still drying on a day, in order of time. Days are all a record knows: what was washed late
     /// dries into the next day.</summary>
-    public static IReadOnlyList<Drying> Of(BoardHistory board, DateOnly today) =>
+    public static IReadOnlyList<Drying> Find(BoardHistory board, DateOnly today) =>
         [.. All(board).Where(wash => wash.Since <= today && today < wash.Until)];
 
     /// <summary>
@@ -53,7 +53,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
                     {
                         Work = work,
                         Visit = visit,
-                        At = Moment.Of(order, work.Spot),
+                        At = Moment.At(order, work.Spot),
                         Days = days,
                     };
                 }
@@ -118,7 +118,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     }
 
     // What was proved before the wash of the same day was proved dry.
-    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Length > 0 && Moment.Of(order, visit.Proofs[^1].Spot) > At;
+    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Length > 0 && Moment.At(order, visit.Proofs[^1].Spot) > At;
 
     private static (decimal Days, string Words)? Time(WorkEntry work)
     {

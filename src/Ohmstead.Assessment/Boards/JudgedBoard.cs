@@ -34,7 +34,7 @@ public sealed record JudgedBoard : BoardAssessment
         [
             .. obligations
                 .Where(one => one.Standing == ObligationStanding.Open)
-                .Select(one => new Reason(one.State, one.At, one.Text, one.NextStep, one.Kind))
+                .Select(one => new StateReason(one.State, one.At, one.Text, one.NextStep, one.Kind))
                 .OrderByDescending(reason => reason.State),
         ];
     }
@@ -49,7 +49,7 @@ public sealed record JudgedBoard : BoardAssessment
     public ImmutableArray<Wait> OpenWaits { get; }
 
     /// <summary>Why the state is what it is, the weightiest first: each obligation that is open. Empty when fit to run.</summary>
-    public ImmutableArray<Reason> Reasons { get; }
+    public ImmutableArray<StateReason> Reasons { get; }
 
     /// <summary>The state: the worst of the open obligations, fit to run when all are met. A board that nothing was asked of is fit for
     /// nothing.</summary>
@@ -66,5 +66,5 @@ public sealed record JudgedBoard : BoardAssessment
     public DateOnly? OverdueSince => IsLookOverdue ? LookAgain : null;
 
     /// <summary>Parts that must be found, in order of the parts list.</summary>
-    public ImmutableArray<PartNeed> Needs => Whereabouts.IsKeptUp ? PartNeed.Of(this) : [];
+    public ImmutableArray<PartNeed> Needs => Whereabouts.IsKeptUp ? PartNeed.Collect(this) : [];
 }

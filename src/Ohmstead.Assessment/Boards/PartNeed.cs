@@ -20,7 +20,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
     /// replaced by a decision that no later work carried out, that holds something that must go, or whose obligation nothing but another
     /// part will meet. A finding alone asks for work, not for a part.
     /// </summary>
-    public static ImmutableArray<PartNeed> Of(JudgedBoard board)
+    public static ImmutableArray<PartNeed> Collect(JudgedBoard board)
     {
         var named = NamedBy(board);
         return
@@ -29,7 +29,7 @@ public sealed record PartNeed(string What, string Board, string Reference, PartV
                 .Places.Where(place => Needs(named, place))
                 .Select(place => new PartNeed(place.What, board.Board.Id.Value, place.Part.Ref.Value, place.Part.Values)
                 {
-                    Place = FitPlace.Of(board, place),
+                    Place = FitPlace.From(board, place),
                 }),
         ];
     }

@@ -27,7 +27,7 @@ public sealed record PartTransfers(ImmutableArray<TakenPart> Taken, ImmutableArr
     public static PartTransfers None { get; } = new([], []);
 
     /// <summary>What a board says.</summary>
-    public static PartTransfers Of(ImmutableArray<BenchVisit> visits)
+    public static PartTransfers Collect(ImmutableArray<BenchVisit> visits)
     {
         var taken = ImmutableArray.CreateBuilder<TakenPart>();
         var given = new List<GivenPart>();

@@ -25,13 +25,13 @@ public sealed class PieceShares
     /// <summary>Shares the pieces of each lot out among all that claim one.</summary>
     /// <param name="workshop">The drawer.</param>
     /// <param name="claims">The claims, those of one board in order of time.</param>
-    public static PieceShares Of(Workshop workshop, IReadOnlyCollection<PieceClaim> claims) =>
-        claims.Count == 0 ? None : Of(claims, new LotPiecesMemo(workshop, new ReadingJudge(workshop)).Passed);
+    public static PieceShares ShareOut(Workshop workshop, IReadOnlyCollection<PieceClaim> claims) =>
+        claims.Count == 0 ? None : ShareOut(claims, new LotPiecesMemo(workshop, new ReadingJudge(workshop)).Passed);
 
     /// <summary>Shares the pieces of each lot out among all that claim one.</summary>
     /// <param name="claims">The claims, those of one board in order of time.</param>
     /// <param name="piecesOf">The pieces of a lot that were read in the drawer and passed, in order of time.</param>
-    internal static PieceShares Of(IReadOnlyCollection<PieceClaim> claims, Func<string, IReadOnlyList<PassedPiece>> piecesOf)
+    internal static PieceShares ShareOut(IReadOnlyCollection<PieceClaim> claims, Func<string, IReadOnlyList<PassedPiece>> piecesOf)
     {
         var all = new PieceShares();
         foreach (var ofLot in claims.GroupBy(claim => claim.Lot, StringComparer.Ordinal))
@@ -54,7 +54,7 @@ public sealed class PieceShares
     }
 
     /// <summary>What a claim gets; null when it was not among those that were asked about.</summary>
-    public PieceShare? Of(PieceClaim claim) => shares.GetValueOrDefault((claim.Path, claim.Spot));
+    public PieceShare? For(PieceClaim claim) => shares.GetValueOrDefault((claim.Path, claim.Spot));
 
     // A piece that had left one place may sit in the next.
     private void ShareNamed(PieceClaim[] claims)

@@ -116,7 +116,7 @@ internal sealed class PlaceBuilder(Workshop workshop, Timeline timeline, Reading
     // A piece that went to the bin says nothing of the one that was fitted.
     private IEnumerable<AssessedReading> LotReadings(string lot) =>
         workshop.Scrapped.Contains(lot)
-            ? LotPieces.Of(workshop, judge, lot).StillThere
+            ? LotPieces.Gather(workshop, judge, lot).StillThere
             : workshop.IncomingReadings[lot].Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading));
 
     // Readings of what sits there now: of the piece before it went in (here, or its lot's in the drawer), and of the place while it sat

@@ -66,7 +66,7 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
                 isAsked = true;
                 if (Standing(measured) is null)
                 {
-                    return $"{VerdictWords.Of(measured)} of {Name} was not proved after the last work"
+                    return $"{VerdictWords.Describe(measured)} of {Name} was not proved after the last work"
                         + (Tested is null ? string.Empty : ": a pass proves a test of function, not a value");
                 }
             }
@@ -108,7 +108,7 @@ internal sealed record ProofOfPoint(TestPoint Point, AssessedProof? Last, Immuta
     }
 
     /// <summary>What was recorded at a point.</summary>
-    internal static ProofOfPoint Of(BoardHistory board, TestPoint point)
+    internal static ProofOfPoint For(BoardHistory board, TestPoint point)
     {
         AssessedProof? last = null;
         var since = ImmutableArray.CreateBuilder<AssessedProof>();

@@ -87,7 +87,7 @@ internal sealed class ReadTogether
                 part.Value,
                 reading.Reading.Lot?.Value,
                 reading.Reading.State?.Value ?? ReadingState.AsFound,
-                DriftConditions.Of(reading, measured),
+                DriftConditions.From(reading, measured),
                 DriftConditions.TemperatureOf(reading)
             )
             : null;

@@ -18,13 +18,13 @@ public sealed record Expected(Measured Measured, Limit? Limit, ReadingConditions
 public static class ToMeasure
 {
     /// <summary>What to measure of what sits in a place.</summary>
-    public static IReadOnlyList<Expected> Of(PlaceHistory place) => Of(place.Values, PartWords.ListedIn(place.Part), isNew: false);
+    public static IReadOnlyList<Expected> At(PlaceHistory place) => At(place.Values, PartWords.ListedIn(place.Part), isNew: false);
 
     /// <summary>What to measure of a part.</summary>
     /// <param name="part">What the part is.</param>
     /// <param name="place">Where a circuit limit comes from, or null for a part that lies in the drawer.</param>
     /// <param name="isNew">True for a part that has not been fitted yet.</param>
-    public static IReadOnlyList<Expected> Of(PartValues part, string? place, bool isNew)
+    public static IReadOnlyList<Expected> At(PartValues part, string? place, bool isNew)
     {
         var how = new ReadingConditions(isNew, Frequency(part), null, part.RatedVoltage?.Value);
         return

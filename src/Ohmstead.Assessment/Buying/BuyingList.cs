@@ -20,7 +20,7 @@ public static class BuyingList
     /// <param name="workshop">The drawer and the orders.</param>
     /// <param name="boards">All boards.</param>
     /// <param name="today">The day to judge shelf life by.</param>
-    public static IReadOnlyList<BuyingLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    public static IReadOnlyList<BuyingLine> Compute(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var ordered = boards.SelectMany(board => board.Needs.Where(need => IsOnOrder(workshop, board, need))).ToHashSet();
         var lines = boards
@@ -29,7 +29,7 @@ public static class BuyingList
             .OrderByDescending(group => group.First().Values.RatedVoltage?.Value.Value ?? 0m)
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .ToArray();
-        var counted = Drawer.Of(workshop, BoardSummary.UseOfLots(boards), today);
+        var counted = Drawer.Count(workshop, BoardSummary.UseOfLots(boards), today);
         Stocked[] drawer =
         [
             .. counted
@@ -85,7 +85,7 @@ public static class BuyingList
     private static bool IsOpen(Workshop workshop, Wait wait) =>
         wait.Order is { } name
         && workshop.Orders.GetValueOrDefault(name.Value) is { } order
-        && OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived;
+        && OrderStates.For(order) is OrderState.Placed or OrderState.PartReceived;
 
     private static string? ValueOf(PartValues values) =>
         ChosenBy.Value(values) is { } value ? QuantityText.Format(value.Value) : values.Type?.Value;

@@ -25,7 +25,7 @@ public static class OrderBook
     /// <param name="workshop">The orders.</param>
     /// <param name="boards">All boards, for what waits.</param>
     /// <param name="today">The day to count by.</param>
-    public static IReadOnlyList<OrderLine> Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    public static IReadOnlyList<OrderLine> List(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
         var waits = boards
             .SelectMany(board => board.Waits.Where(wait => wait.Order is not null).Select(wait => (Board: board.Id.Value, Wait: wait)))
@@ -37,7 +37,7 @@ public static class OrderBook
                 .ThenBy(order => order.Id.Value, StringComparer.Ordinal)
                 .Select(order => new OrderLine(
                     order,
-                    OrderStates.Of(order),
+                    OrderStates.For(order),
                     Until(order, today).DayNumber - order.Placed.Value.DayNumber,
                     [.. waits[order.Id.Value].OrderBy(wait => wait.Board, StringComparer.Ordinal)]
                 )),

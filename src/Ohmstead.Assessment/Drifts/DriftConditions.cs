@@ -16,7 +16,7 @@ internal readonly record struct DriftConditions(
     string? Method
 )
 {
-    internal static DriftConditions Of(AssessedReading reading, Measured measured)
+    internal static DriftConditions From(AssessedReading reading, Measured measured)
     {
         var written = reading.Reading;
         var frequency = measured == Measured.Frequency ? null : written.Frequency?.Value.Value;

@@ -46,7 +46,7 @@ public static class DriftWords
     {
         var readings = string.Create(
             CultureInfo.InvariantCulture,
-            $"{VerdictWords.Of(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to "
+            $"{VerdictWords.Describe(drift.Measured)} of {drift.Readings} like readings, {IsoDate.Text(drift.First)} to "
                 + $"{IsoDate.Text(drift.Last)}"
         );
         return drift.IsTold ? $"{readings}: {Pace(drift)}; {Meeting(drift)}; {Estimate}" : $"{readings}: {Pace(drift)}";

@@ -8,7 +8,7 @@ public static class CollectionFamilies
 {
     /// <summary>Every family of which something was measured, the largest share failed first, then by name; those with too few parts for a
     /// share last.</summary>
-    public static IReadOnlyList<FamilyStatistics> Of(IEnumerable<BoardSummary> boards)
+    public static IReadOnlyList<FamilyStatistics> Count(IEnumerable<BoardSummary> boards)
     {
         var counts = new OrderedDictionary<FamilyName, FamilyCount>();
         var levels = new Dictionary<FamilyName, FamilyCount[]>();

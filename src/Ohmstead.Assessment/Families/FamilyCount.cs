@@ -33,7 +33,7 @@ internal sealed class FamilyCount
     /// <param name="life">The life.</param>
     /// <param name="observation">What it says about the age at failure, or null.</param>
     /// <param name="firstLook">The age of an original at its first look, or null.</param>
-    internal void Add(BoardSummary board, PartLife life, LifeObservation? observation, double? firstLook)
+    internal void Add(BoardSummary board, ObservedLife life, LifeObservation? observation, double? firstLook)
     {
         if (observation is { } seen)
         {
@@ -75,7 +75,7 @@ internal sealed class FamilyCount
             asFound,
             later,
             inCircuit,
-            AgesAtFailure.Of([.. known.Select(pair => new LikeItems(pair.Key, pair.Value))])
+            AgesAtFailure.Compute([.. known.Select(pair => new LikeItems(pair.Key, pair.Value))])
         )
         {
             FirstLooks = [.. firstLooks.Select(pair => new Inspection(pair.Key, pair.Value.Bad, pair.Value.Looked))],

@@ -18,7 +18,7 @@ internal sealed class AlikeLots
 
     /// <summary>Puts together those that are alike.</summary>
     /// <param name="drawer">Lots in order of name, each as an offer too.</param>
-    internal static IReadOnlyList<AlikeLots> Of(IEnumerable<(DrawerLot Lot, LotOffer Offer)> drawer)
+    internal static IReadOnlyList<AlikeLots> Group(IEnumerable<(DrawerLot Lot, LotOffer Offer)> drawer)
     {
         var found = new List<AlikeLots>();
         var byFigures = new Dictionary<IFitPart, List<AlikeLots>>(FitComparer.Instance);

@@ -74,7 +74,7 @@ internal static class CapacitorNeed
         yield return new(FitAspects.Value, $"{range.Value} ({range.Arithmetic})", range.Source);
         yield return new(
             FitAspects.Value,
-            PreferredWords.Of(new Quantity(place.Farads, Dimension.Capacitance), range.Value),
+            PreferredWords.Describe(new Quantity(place.Farads, Dimension.Capacitance), range.Value),
             PreferredWords.Source
         );
     }

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Ohmstead.Electronics;
+using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -19,7 +19,7 @@ internal static class CellRules
         SourceBasis.CommonPractice
     );
 
-    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
+    internal static IEnumerable<FitReason> Reasons(IFitPart place, IFitPart offer)
     {
         yield return Chemistry(place.Material?.Value, offer.Material?.Value);
         if (Count(place, offer) is { } count)
@@ -33,25 +33,25 @@ internal static class CellRules
         }
     }
 
-    private static Reason Chemistry(PartMaterial? was, PartMaterial? now)
+    private static FitReason Chemistry(PartMaterial? was, PartMaterial? now)
     {
         if (was is null || now is null)
         {
             return was is null
-                ? Reason.Missing(FitAspects.Kind, "the chemistry of the original is not written")
-                : Reason.Unwritten(FitAspects.Kind, () => $"its chemistry is not written, {was} is asked for");
+                ? FitReason.Missing(FitAspects.Kind, "the chemistry of the original is not written")
+                : FitReason.Unwritten(FitAspects.Kind, () => $"its chemistry is not written, {was} is asked for");
         }
 
-        return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same chemistry")
+        return was == now ? FitReason.For(FitAspects.Kind, () => $"{now}: the same chemistry")
             : was == PartMaterial.NickelCadmium && now == PartMaterial.NickelMetalHydride
-                ? Reason.Doubt(
+                ? FitReason.Doubt(
                     FitAspects.Kind,
                     $"{now} for {was}: the same voltage; it bears a trickle charge worse, look what the charger gives"
                 )
-            : IsZinc(was) && IsZinc(now) ? Reason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life")
+            : IsZinc(was) && IsZinc(now) ? FitReason.Doubt(FitAspects.Kind, $"{now} for {was}: the same voltage, another life")
             : was.Cell is { IsDryCell: true } && now.Cell is { IsDryCell: true }
-                ? Reason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne)
-            : Reason.Against(
+                ? FitReason.Against(FitAspects.Kind, $"{now} for {was}: not one electrically, its voltage runs another way", NotOne)
+            : FitReason.Against(
                 FitAspects.Safety,
                 $"{now} for {was}: another chemistry, with another voltage and another charge or none",
                 NotOne
@@ -60,15 +60,15 @@ internal static class CellRules
 
     private static bool IsZinc(PartMaterial chemistry) => chemistry == PartMaterial.Alkaline || chemistry == PartMaterial.ZincCarbon;
 
-    private static Reason? Count(IFitPart place, IFitPart offer) =>
+    private static FitReason? Count(IFitPart place, IFitPart offer) =>
         (place.Cells, offer.Cells) switch
         {
-            ({ } was, { } now) when was.Value == now.Value => Reason.For(FitAspects.Value, () => $"{Cells(now.Value)}: as many"),
-            ({ } was, { } now) => Reason.Against(FitAspects.Value, () => $"{Cells(now.Value)} for {Cells(was.Value)}, expected as many"),
-            ({ } was, null) when offer.RatedVoltage is null => Reason.Unwritten(FitAspects.Value, () =>
+            ({ } was, { } now) when was.Value == now.Value => FitReason.For(FitAspects.Value, () => $"{Cells(now.Value)}: as many"),
+            ({ } was, { } now) => FitReason.Against(FitAspects.Value, () => $"{Cells(now.Value)} for {Cells(was.Value)}, expected as many"),
+            ({ } was, null) when offer.RatedVoltage is null => FitReason.Unwritten(FitAspects.Value, () =>
                 $"how many cells it has is not written, {Cells(was.Value)} are asked for"
             ),
-            (null, { }) when place.RatedVoltage is null => Reason.Missing(
+            (null, { }) when place.RatedVoltage is null => FitReason.Missing(
                 FitAspects.Value,
                 "how many cells the place asks for is not written"
             ),

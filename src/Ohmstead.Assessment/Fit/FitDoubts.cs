@@ -11,7 +11,7 @@ internal static class FitDoubts
     /// The weightiest reason that stands, or null when none does. A rating, a safety class and another fuse are not answered by words; a
     /// doubt is by a note on the work, and what is another value, kind or form by a decision that knew of it.
     /// </summary>
-    internal static Reason? Weightiest(Replacement replacement)
+    internal static FitReason? Weightiest(Replacement replacement)
     {
         foreach (var reason in replacement.Fit.Reasons)
         {
@@ -25,7 +25,7 @@ internal static class FitDoubts
     }
 
     /// <summary>What to do about a reason that stands.</summary>
-    internal static string NextStep(string board, Replacement replacement, Reason reason) =>
+    internal static string NextStep(string board, Replacement replacement, FitReason reason) =>
         IsForWantOfMains(replacement, reason) ? "write the a.c. voltage of the mains there as rated_voltage of the place"
         : !MayBeKept(replacement, reason) && reason.Weight == ReasonWeight.Against
             ? $"take another part: ohmstead fit {board} {replacement.Place.Part.Ref.Value}; defer to local codes and licensed practice"
@@ -41,7 +41,7 @@ internal static class FitDoubts
 
     // A rating that the place asks for and the part does not tell is a doubt, and so is whatever is not written of what people rely on not
     // to be hurt; another datum that is not written is none, nor is the standing notice about safety.
-    private static bool Stands(Replacement replacement, Reason reason) =>
+    private static bool Stands(Replacement replacement, FitReason reason) =>
         reason.Weight switch
         {
             ReasonWeight.For => false,
@@ -53,7 +53,7 @@ internal static class FitDoubts
             ReasonWeight.Against => !MayBeKept(replacement, reason) || !replacement.Place.IsKeptByDecision,
         };
 
-    private static bool IsAskedFor(Replacement replacement, Reason reason) =>
+    private static bool IsAskedFor(Replacement replacement, FitReason reason) =>
         reason.Aspect switch
         {
             _ when PartKind.IsSafetyRelevant(replacement.Place.Part.Values) => !FitAspects.IsMechanical(reason.Aspect)
@@ -82,14 +82,14 @@ internal static class FitDoubts
         };
 
     // Nobody decides that what people rely on not to be hurt may be another part.
-    private static bool MayBeKept(Replacement replacement, Reason reason) =>
+    private static bool MayBeKept(Replacement replacement, FitReason reason) =>
         !IsRating(reason) && !PartKind.IsSafetyRelevant(replacement.Place.Part.Values);
 
-    private static bool IsForWantOfMains(Replacement replacement, Reason reason) =>
+    private static bool IsForWantOfMains(Replacement replacement, FitReason reason) =>
         reason.Weight == ReasonWeight.Against
         && reason.Aspect == FitAspects.Voltage
         && replacement.Place.Part.Values is { RatedVoltage: null, SafetyClass: not null };
 
-    private static bool IsRating(Reason reason) =>
+    private static bool IsRating(FitReason reason) =>
         reason.Aspect is FitAspects.Voltage or FitAspects.WorkingVoltage or FitAspects.Temperature or FitAspects.Safety;
 }

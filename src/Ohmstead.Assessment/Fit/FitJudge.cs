@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -22,7 +21,7 @@ public static class FitJudge
         IEnumerable<T> fits,
         Func<T, FitVerdict> verdict,
         Func<T, IFitPart> values
-    ) => fits.OrderBy(fit => FitRank.Of(place, verdict(fit), values(fit))).ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
+    ) => fits.OrderBy(fit => FitRank.For(place, verdict(fit), values(fit))).ThenBy(fit => verdict(fit).Lot, StringComparer.Ordinal);
 
     /// <summary>Whether it is worth judging a lot at all: another sort of part, or a value far away, never fits.</summary>
     internal static bool MayFit(IFitPart place, IFitPart lot)
@@ -40,9 +39,9 @@ public static class FitJudge
     }
 
     /// <summary>Reasons in order: those against first, then doubts; among them what weighs most.</summary>
-    internal static IReadOnlyList<Reason> Sorted(IEnumerable<Reason> reasons)
+    internal static IReadOnlyList<FitReason> Sorted(IEnumerable<FitReason> reasons)
     {
-        Reason[] sorted = [.. reasons];
+        FitReason[] sorted = [.. reasons];
         Span<int> order = sorted.Length <= Usual ? stackalloc int[sorted.Length] : new int[sorted.Length];
         for (var at = 0; at < order.Length; at++)
         {
@@ -54,11 +53,11 @@ public static class FitJudge
         return sorted;
     }
 
-    private static int Order(Reason reason) =>
+    private static int Order(FitReason reason) =>
         FitAspects.Rank(reason.Aspect)
         + ((FitAspects.LastRank + 1) * ((reason.IsMissing ? 1 : 0) + (2 * (ReasonWeight.Against - reason.Weight))));
 
-    private static IEnumerable<Reason> Reasons(FitPlace place, LotOffer lot)
+    private static IEnumerable<FitReason> Reasons(FitPlace place, LotOffer lot)
     {
         if (place.Capacitor is not { } capacitor || lot.For(capacitor) is not { } offer)
         {
@@ -66,6 +65,6 @@ public static class FitJudge
         }
 
         var judged = CapacitorSubstitution.Judge(capacitor, offer);
-        return judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [Reason.Doubt(FitAspects.Value, refusal)];
+        return judged.Is(out var verdict, out var refusal) ? verdict.Reasons : [FitReason.Doubt(FitAspects.Value, refusal)];
     }
 }

@@ -32,7 +32,7 @@ public sealed record FitPlace(IFitPart Values, bool IsAfterValve = false)
         ];
 
     /// <summary>The place of a board.</summary>
-    public static FitPlace Of(BoardHistory board, PlaceHistory place) =>
+    public static FitPlace From(BoardHistory board, PlaceHistory place) =>
         new(place.Part.Values, IsReservoirAfterValve(board, place.Part.Values));
 
     /// <inheritdoc/>

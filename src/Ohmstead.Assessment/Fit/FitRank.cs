@@ -22,7 +22,7 @@ internal readonly record struct FitRank(
 ) : IComparable<FitRank>
 {
     /// <summary>The rank of a lot.</summary>
-    internal static FitRank Of(FitPlace place, FitVerdict verdict, IFitPart lot) =>
+    internal static FitRank For(FitPlace place, FitVerdict verdict, IFitPart lot) =>
         new(
             verdict.Outcome,
             verdict.Doubts,

@@ -23,22 +23,22 @@ public sealed record FitReport(
 )
 {
     /// <summary>Looks through the drawer for a place of a board.</summary>
-    public static FitReport Of(BoardHistory board, PlaceHistory place, Drawer drawer) => Of(FitPlace.Of(board, place), drawer);
+    public static FitReport For(BoardHistory board, PlaceHistory place, Drawer drawer) => For(FitPlace.From(board, place), drawer);
 
     /// <summary>Looks through the drawer for a place. The answer is the same for all places that are equal.</summary>
     /// <param name="asked">What a part must fit.</param>
     /// <param name="drawer">What is left.</param>
-    public static FitReport Of(FitPlace asked, Drawer drawer)
+    public static FitReport For(FitPlace asked, Drawer drawer)
     {
         JudgedLots[] judged =
         [
-            .. drawer.Alike.Where(lots => FitJudge.MayFit(asked.Values, lots.Offer.Values)).Select(lots => new JudgedLots(asked, lots)),
+            .. drawer.LotGroups.Where(lots => FitJudge.MayFit(asked.Values, lots.Offer.Values)).Select(lots => new JudgedLots(asked, lots)),
         ];
         var fitting = new RankedLots(judged.Where(one => one.Rank.Outcome != ReasonWeight.Against && !one.IsUnknown));
         return new(
             PartWords.Describe(asked.Values),
             asked.Assumptions,
-            PlaceNeed.Of(asked),
+            PlaceNeed.Describe(asked),
             fitting,
             fitting.Count > 0 ? [] : [.. Pairs(asked, drawer)],
             new RankedLots(judged.Where(one => one.IsUnknown)),
@@ -49,17 +49,17 @@ public sealed record FitReport(
     // All of them have the voltage; the lowest that has it wastes least.
     private static IEnumerable<FitCandidate> Pairs(FitPlace place, Drawer drawer) =>
         drawer
-            .Alike.Where(alike =>
+            .LotGroups.Where(alike =>
                 alike.Lots[0].Doubts.All(doubt => doubt.Weight != ReasonWeight.Against)
                 && alike.Offer.Values.Kind.Value.Family == PartFamily.Capacitor
             )
             .SelectMany(alike =>
                 TwoForOne
-                    .Of(place, alike.Offer)
+                    .Combine(place, alike.Offer)
                     .SelectMany(two =>
                         alike
                             .Lots.Where(lot => lot.Left >= 2)
-                            .Select(lot => new FitCandidate(two.Of(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))
+                            .Select(lot => new FitCandidate(two.VerdictFor(lot.Lot.Id.Value), lot.Lot.Values, lot.Left))
                     )
             )
             .Where(pair => pair.Verdict.Outcome != ReasonWeight.Against && !pair.Verdict.IsUnknown)

@@ -1,12 +1,11 @@
 using Ohmstead.Electronics.Substitution;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Whether a lot fits a place, with every reason.</summary>
 /// <param name="Lot">The lot, or what stands for it where several parts together do the work of one.</param>
 /// <param name="Reasons">All reasons, those against first, then doubts.</param>
-public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
+public sealed record FitVerdict(string Lot, IReadOnlyList<FitReason> Reasons)
 {
     /// <summary>The heaviest of the reasons; a doubt when there is none.</summary>
     public ReasonWeight Outcome { get; } = Heaviest(Reasons);
@@ -40,10 +39,10 @@ public sealed record FitVerdict(string Lot, IReadOnlyList<Reason> Reasons)
     public bool IsUnknown => Outcome == ReasonWeight.Doubt && Reasons.Any(reason => reason.IsUnwritten);
 
     /// <summary>Whether a reason is the standing notice about safety, which is said of every part on the mains.</summary>
-    internal static bool IsNotice(Reason reason) =>
+    internal static bool IsNotice(FitReason reason) =>
         reason is { Weight: ReasonWeight.Doubt, IsMissing: false } && reason.Aspect == FitAspects.Safety;
 
-    private static ReasonWeight Heaviest(IReadOnlyList<Reason> reasons)
+    private static ReasonWeight Heaviest(IReadOnlyList<FitReason> reasons)
     {
         var heaviest = reasons.Count == 0 ? ReasonWeight.Doubt : reasons[0].Weight;
         for (var at = 1; at < reasons.Count; at++)

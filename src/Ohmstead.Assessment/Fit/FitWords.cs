@@ -1,6 +1,5 @@
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Substitution;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -12,7 +11,7 @@ public static class FitWords
         "where no source stands, the rule is common practice; the marks decide, not the part: measure before you fit";
 
     /// <summary>The verdict.</summary>
-    public static string Of(FitVerdict verdict) =>
+    public static string Describe(FitVerdict verdict) =>
         verdict.Outcome switch
         {
             ReasonWeight.For => "fits",
@@ -25,7 +24,7 @@ public static class FitWords
         };
 
     /// <summary>Which way a reason speaks.</summary>
-    public static string Of(ReasonWeight weight) =>
+    public static string Describe(ReasonWeight weight) =>
         weight switch
         {
             ReasonWeight.For => "for",
@@ -34,7 +33,7 @@ public static class FitWords
         };
 
     /// <summary>A reason on one line, with its source.</summary>
-    public static string Of(Reason reason) => $"{Of(reason.Weight)}, {reason.Aspect}: {reason.Words}{Cited(reason.Source)}";
+    public static string Describe(FitReason reason) => $"{Describe(reason.Weight)}, {reason.Aspect}: {reason.Words}{Cited(reason.Source)}";
 
     /// <summary>The reason that weighs most.</summary>
     public static string Weightiest(FitVerdict verdict) =>

@@ -1,16 +1,16 @@
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Whether a fuse may stand for another, as records say both.</summary>
 internal static class FuseRules
 {
-    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) => FuseSubstitution.Judge(Of(place), Of(offer));
+    internal static IEnumerable<FitReason> Reasons(IFitPart place, IFitPart offer) =>
+        FuseSubstitution.Judge(FuseFrom(place), FuseFrom(offer));
 
-    private static Fuse Of(IFitPart part) =>
+    private static Fuse FuseFrom(IFitPart part) =>
         new()
         {
             RatedAmperes = part.Current?.Value.Value,

@@ -1,7 +1,7 @@
 using Ohmstead.Electronics.Parts;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -13,27 +13,27 @@ internal static class GivenVoltage
     /// <param name="place">The place.</param>
     /// <param name="offer">What may go into it.</param>
     /// <param name="isToldOtherwise">True when the same type, or as many cells of one chemistry, tell the same voltage.</param>
-    internal static Reason? Reason(IFitPart place, IFitPart offer, bool isToldOtherwise) =>
+    internal static FitReason? Reason(IFitPart place, IFitPart offer, bool isToldOtherwise) =>
         (Volts(place), Volts(offer)) switch
         {
-            ({ } was, { } now) when was == now => Electronics.Substitution.Reason.For(FitAspects.Value, () =>
+            ({ } was, { } now) when was == now => Electronics.Substitution.FitReason.For(FitAspects.Value, () =>
                 $"{Text(now)}: the same voltage"
             ),
-            ({ } was, { } now) => Electronics.Substitution.Reason.Against(FitAspects.Value, () =>
+            ({ } was, { } now) => Electronics.Substitution.FitReason.Against(FitAspects.Value, () =>
                 $"{Text(now)} for {Text(was)}, expected the same: it is what the part {Verb(place)}, and not what it bears"
             ),
             _ when isToldOtherwise => null,
-            ({ } was, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, () =>
+            ({ } was, null) => Electronics.Substitution.FitReason.Unwritten(FitAspects.Value, () =>
                 $"its voltage is not written, {Text(was)} are asked for"
             ),
-            (null, null) => Electronics.Substitution.Reason.Unwritten(FitAspects.Value, "neither voltage is written"),
-            _ => Electronics.Substitution.Reason.Missing(FitAspects.Value, "the voltage that the place asks for is not written"),
+            (null, null) => Electronics.Substitution.FitReason.Unwritten(FitAspects.Value, "neither voltage is written"),
+            _ => Electronics.Substitution.FitReason.Missing(FitAspects.Value, "the voltage that the place asks for is not written"),
         };
 
     // The type number of a Zener diode can tell its voltage.
     private static decimal? Volts(IFitPart part) =>
         part.RatedVoltage?.Value.Value
-        ?? (part.Kind.Value.TypeTellsVoltage && part.Type is { } type ? ZenerType.Of(type.Value)?.NominalVolts : null);
+        ?? (part.Kind.Value.TypeTellsVoltage && part.Type is { } type ? ZenerType.Parse(type.Value)?.NominalVolts : null);
 
     private static string Verb(IFitPart part) =>
         part.Kind.Value == PartKinds.Lamp || part.Kind.Value.Family == PartFamily.Coil ? "wants" : "gives";

@@ -1,11 +1,11 @@
-using Reason = Ohmstead.Electronics.Substitution.Reason;
+using Ohmstead.Electronics.Substitution;
 
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Lots that are alike, judged for a place.</summary>
 internal sealed class JudgedLots
 {
-    private readonly IReadOnlyList<Reason> reasons;
+    private readonly IReadOnlyList<FitReason> reasons;
 
     /// <summary>Judges them.</summary>
     internal JudgedLots(FitPlace place, AlikeLots alike)
@@ -13,7 +13,7 @@ internal sealed class JudgedLots
         reasons = FitJudge.Judge(place, alike.Offer).Reasons;
         Lots = alike.Lots;
         var verdict = VerdictOn(Lots[0]);
-        Rank = FitRank.Of(place, verdict, alike.Offer.Values);
+        Rank = FitRank.For(place, verdict, alike.Offer.Values);
         IsUnknown = verdict.IsUnknown;
     }
 
@@ -27,7 +27,7 @@ internal sealed class JudgedLots
     internal bool IsUnknown { get; }
 
     /// <summary>One of them, with all reasons.</summary>
-    internal FitCandidate Of(DrawerLot lot) => new(VerdictOn(lot), lot.Lot.Values, lot.Left);
+    internal FitCandidate CandidateFor(DrawerLot lot) => new(VerdictOn(lot), lot.Lot.Values, lot.Left);
 
     private FitVerdict VerdictOn(DrawerLot lot) =>
         new(lot.Lot.Id.Value, lot.Doubts.Count == 0 ? reasons : FitJudge.Sorted([.. reasons, .. lot.Doubts]));

@@ -9,7 +9,7 @@ namespace Ohmstead.Assessment.Fit;
 public static class PlaceNeed
 {
     /// <summary>The lines, in the order in which a person looks through a list of parts.</summary>
-    public static IReadOnlyList<NeedLine> Of(FitPlace place) =>
+    public static IReadOnlyList<NeedLine> Describe(FitPlace place) =>
         place.Capacitor is { } capacitor ? [.. CapacitorNeed.Lines(capacitor)] : [.. Plain(place.Values)];
 
     private static IEnumerable<NeedLine> Plain(IFitPart values)
@@ -19,7 +19,7 @@ public static class PlaceNeed
         {
             var range = new Interval(values.Low?.Value, values.High?.Value);
             range = range is { Lower: null, Upper: null } && values.Tolerance is { } tolerance ? tolerance.Value.Apply(ohms.Value) : range;
-            yield return new(FitAspects.Value, PreferredWords.Of(ohms.Value, range), PreferredWords.Source);
+            yield return new(FitAspects.Value, PreferredWords.Describe(ohms.Value, range), PreferredWords.Source);
         }
 
         if (values.Tolerance is { } asked)

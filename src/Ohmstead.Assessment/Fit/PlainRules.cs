@@ -2,7 +2,6 @@ using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -12,15 +11,15 @@ namespace Ohmstead.Assessment.Fit;
 /// </summary>
 internal static class PlainRules
 {
-    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
+    internal static IEnumerable<FitReason> Reasons(IFitPart place, IFitPart offer)
     {
         var family = place.Kind.Value.Family;
         if (family != offer.Kind.Value.Family)
         {
-            return [Reason.Against(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: another sort of part")];
+            return [FitReason.Against(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: another sort of part")];
         }
 
-        IEnumerable<Reason> own = family switch
+        IEnumerable<FitReason> own = family switch
         {
             PartFamily.Capacitor => Capacitor(place, offer),
             PartFamily.Resistor => ResistorRules.Reasons(place, offer),
@@ -48,19 +47,19 @@ internal static class PlainRules
         || place.Kind.Value == PartKinds.SuppressionCapacitor
         || place.Role is { Value: PartRole.MainsSuppression };
 
-    internal static IEnumerable<Reason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
+    internal static IEnumerable<FitReason> WithinTolerance(IFitPart place, IFitPart offer, Func<IFitPart, Written<Quantity>?> value)
     {
         if (value(place) is not { } was)
         {
-            yield return Reason.Missing(FitAspects.Value, "the value of the place is not written");
+            yield return FitReason.Missing(FitAspects.Value, "the value of the place is not written");
             yield break;
         }
 
         if (value(offer) is not { } now)
         {
             yield return IsSafety(place)
-                ? Reason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for")
-                : Reason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
+                ? FitReason.Against(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for")
+                : FitReason.Unwritten(FitAspects.Value, () => $"its value is not written, {Text(was)} is asked for");
             yield break;
         }
 
@@ -70,16 +69,16 @@ internal static class PlainRules
             yield break;
         }
 
-        yield return now.Value == was.Value ? Reason.For(FitAspects.Value, () => $"{Text(now)}: the same value")
+        yield return now.Value == was.Value ? FitReason.For(FitAspects.Value, () => $"{Text(now)}: the same value")
         : place.Tolerance is { } tolerance && tolerance.Value.Apply(was.Value).Contains(now.Value)
-            ? Reason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
-        : Reason.Against(FitAspects.Value, () =>
+            ? FitReason.For(FitAspects.Value, () => $"{Text(now)} for {Text(was)}: inside its tolerance of {tolerance.Value}")
+        : FitReason.Against(FitAspects.Value, () =>
             $"{Text(now)} for {Text(was)}" + (place.Tolerance is { } wide ? $", expected inside {wide.Value}" : ", expected the same value")
         );
     }
 
     /// <summary>A rating that must not be lower than what the place asks for; nothing is said where it asks for none.</summary>
-    internal static IEnumerable<Reason> AtLeast(string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isSafety) =>
+    internal static IEnumerable<FitReason> AtLeast(string aspect, Written<Quantity>? was, Written<Quantity>? now, bool isSafety) =>
         Rated(aspect, was, now, isAsked: false, isSameType: false, isSafety);
 
     /// <summary>A rating that must not be lower than what the place asks for.</summary>
@@ -89,7 +88,7 @@ internal static class PlainRules
     /// <param name="isAsked">True where a part without it is not known whatever the place says of itself.</param>
     /// <param name="isSameType">True where the type says that what is not written is the same.</param>
     /// <param name="isSafety">True where what is not written speaks against the part.</param>
-    internal static IEnumerable<Reason> Rated(
+    internal static IEnumerable<FitReason> Rated(
         string aspect,
         Written<Quantity>? was,
         Written<Quantity>? now,
@@ -100,7 +99,7 @@ internal static class PlainRules
     {
         if (was is null)
         {
-            return now is null && isAsked ? [Reason.Unwritten(aspect, () => $"its {aspect} rating is not written")] : [];
+            return now is null && isAsked ? [FitReason.Unwritten(aspect, () => $"its {aspect} rating is not written")] : [];
         }
 
         return now is null
@@ -108,39 +107,40 @@ internal static class PlainRules
                 ? []
                 : [Unknown(aspect, was, isSafety)]
             : now.Value.Value < was.Value.Value
-                ? [Reason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")]
-                : [Reason.For(aspect, () => $"{Text(now)} is not under {Text(was)}")];
+                ? [FitReason.Against(aspect, () => $"{Text(now)} is under {Text(was)}")]
+                : [FitReason.For(aspect, () => $"{Text(now)} is not under {Text(was)}")];
     }
 
-    private static Reason Unknown(string aspect, Written<Quantity> was, bool isSafety)
+    private static FitReason Unknown(string aspect, Written<Quantity> was, bool isSafety)
     {
         var words = new LazyText(() => $"its {aspect} rating is not written, {Text(was)} is asked for");
-        return isSafety ? Reason.Against(aspect, words) : Reason.Unwritten(aspect, words);
+        return isSafety ? FitReason.Against(aspect, words) : FitReason.Unwritten(aspect, words);
     }
 
-    private static IEnumerable<Reason> Equal(string aspect, Written<Quantity>? was, Written<Quantity>? now)
+    private static IEnumerable<FitReason> Equal(string aspect, Written<Quantity>? was, Written<Quantity>? now)
     {
         yield return (was, now) switch
         {
-            (null, _) => Reason.Missing(aspect, "what the place asks for is not written"),
-            (_, null) => Reason.Unwritten(aspect, () => $"what it is rated for is not written, {Text(was)} is asked for"),
-            _ when was.Value == now.Value => Reason.For(aspect, () => $"{Text(now)}: the same"),
-            _ => Reason.Against(aspect, () => $"{Text(now)} for {Text(was)}, expected the same"),
+            (null, _) => FitReason.Missing(aspect, "what the place asks for is not written"),
+            (_, null) => FitReason.Unwritten(aspect, () => $"what it is rated for is not written, {Text(was)} is asked for"),
+            _ when was.Value == now.Value => FitReason.For(aspect, () => $"{Text(now)}: the same"),
+            _ => FitReason.Against(aspect, () => $"{Text(now)} for {Text(was)}, expected the same"),
         };
     }
 
-    private static Reason? Circuit(IFitPart place, Written<Quantity> now)
+    private static FitReason? Circuit(IFitPart place, Written<Quantity> now)
     {
         var limits = new Interval(place.Low?.Value, place.High?.Value);
         return limits is { Lower: null, Upper: null } || (limits.Lower ?? limits.Upper)!.Value.Dimension != now.Value.Dimension ? null
-            : limits.Contains(now.Value) ? Reason.For(FitAspects.Value, () => $"{Text(now)} is inside what the circuit stands ({limits})")
-            : Reason.Against(FitAspects.Value, () => $"{Text(now)} where the circuit stands {limits}");
+            : limits.Contains(now.Value)
+                ? FitReason.For(FitAspects.Value, () => $"{Text(now)} is inside what the circuit stands ({limits})")
+            : FitReason.Against(FitAspects.Value, () => $"{Text(now)} where the circuit stands {limits}");
     }
 
     // Only where the rules for capacitors cannot judge, for want of a capacitance or a kind that they know.
-    private static IEnumerable<Reason> Capacitor(IFitPart place, IFitPart offer)
+    private static IEnumerable<FitReason> Capacitor(IFitPart place, IFitPart offer)
     {
-        IEnumerable<Reason> voltage = IsOnMains(place)
+        IEnumerable<FitReason> voltage = IsOnMains(place)
             ? MainsSubstitution.Judge(
                 CapacitorWords.Safety(place.SafetyClass),
                 (place.RatedVoltage ?? place.WorkingVoltage)?.Value.Value,
@@ -152,12 +152,12 @@ internal static class PlainRules
     }
 
     // A transformer has seldom an inductance on it: its type tells what it is.
-    private static IEnumerable<Reason> Inductor(IFitPart place, IFitPart offer)
+    private static IEnumerable<FitReason> Inductor(IFitPart place, IFitPart offer)
     {
         var (isSame, isSafety) = (TypeRules.IsSame(place, offer), IsSafety(place));
-        IEnumerable<Reason> value =
+        IEnumerable<FitReason> value =
             isSame && (place.Inductance is null || offer.Inductance is null)
-                ? [Reason.For(FitAspects.Type, () => $"{offer.Type!.Value}: the same type")]
+                ? [FitReason.For(FitAspects.Type, () => $"{offer.Type!.Value}: the same type")]
                 : WithinTolerance(place, offer, values => values.Inductance);
         return
         [
@@ -168,19 +168,19 @@ internal static class PlainRules
         ];
     }
 
-    private static Reason KindAlike(IFitPart place, IFitPart offer) =>
+    private static FitReason KindAlike(IFitPart place, IFitPart offer) =>
         place.Kind.Value == offer.Kind.Value
-            ? Reason.For(FitAspects.Kind, () => $"{place.Kind.Text}: the same kind")
-            : Reason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: compare the data of both");
+            ? FitReason.For(FitAspects.Kind, () => $"{place.Kind.Text}: the same kind")
+            : FitReason.Doubt(FitAspects.Kind, () => $"{offer.Kind.Text} for {place.Kind.Text}: compare the data of both");
 
-    private static IEnumerable<Reason> Mounting(IFitPart place, IFitPart offer)
+    private static IEnumerable<FitReason> Mounting(IFitPart place, IFitPart offer)
     {
         if (place.Form is { Value: not PartForm.Other } was && offer.Form is { Value: not PartForm.Other } now)
         {
-            yield return was.Value == now.Value ? Reason.For(FitAspects.Form, "the same form")
+            yield return was.Value == now.Value ? FitReason.For(FitAspects.Form, "the same form")
             : was.Value == PartForm.Chip || now.Value == PartForm.Chip
-                ? Reason.Against(FitAspects.Form, "leads and surface mounting do not go together")
-            : Reason.Doubt(FitAspects.Form, () => $"{now.Text} in a place for {was.Text}: it needs a mounting of its own");
+                ? FitReason.Against(FitAspects.Form, "leads and surface mounting do not go together")
+            : FitReason.Doubt(FitAspects.Form, () => $"{now.Text} in a place for {was.Text}: it needs a mounting of its own");
         }
     }
 

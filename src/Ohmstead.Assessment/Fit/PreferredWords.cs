@@ -13,7 +13,7 @@ internal static class PreferredWords
 
     /// <summary>The value's own series; or the values made today in its place that lie in the range; or the nearest of the finest
     /// series.</summary>
-    internal static string Of(Quantity value, Interval range)
+    internal static string Describe(Quantity value, Interval range)
     {
         if (ESeries.All.FirstOrDefault(series => series.Contains(value)) is { } own && own.Count <= ESeries.E24.Count)
         {

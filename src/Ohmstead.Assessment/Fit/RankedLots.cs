@@ -37,10 +37,10 @@ internal sealed class RankedLots : IReadOnlyList<FitCandidate>
     public int Count => ranked.Length;
 
     /// <inheritdoc/>
-    public FitCandidate this[int index] => ranked[index].Judged.Of(ranked[index].Lot);
+    public FitCandidate this[int index] => ranked[index].Judged.CandidateFor(ranked[index].Lot);
 
     /// <inheritdoc/>
-    public IEnumerator<FitCandidate> GetEnumerator() => ranked.Select(one => one.Judged.Of(one.Lot)).GetEnumerator();
+    public IEnumerator<FitCandidate> GetEnumerator() => ranked.Select(one => one.Judged.CandidateFor(one.Lot)).GetEnumerator();
 
     /// <inheritdoc/>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();

@@ -3,7 +3,6 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -26,7 +25,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
     public bool IsThere => ReferenceEquals(Place.FittedBy, Work);
 
     /// <summary>All replacements of a board, in order of time.</summary>
-    public static ImmutableArray<Replacement> Of(BoardHistory board, Workshop workshop)
+    public static ImmutableArray<Replacement> Collect(BoardHistory board, Workshop workshop)
     {
         var found = new List<Replacement>();
         foreach (var visit in board.Visits)
@@ -35,7 +34,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
             {
                 if ((work.Part ?? work.At) is { } part && board.Place(part.Value) is { } place && Put(work, place, workshop) is { } put)
                 {
-                    found.Add(new(visit, work, place, put.Lot, put.Offer.Values, FitJudge.Judge(FitPlace.Of(board, place), put.Offer)));
+                    found.Add(new(visit, work, place, put.Lot, put.Offer.Values, FitJudge.Judge(FitPlace.From(board, place), put.Offer)));
                 }
             }
         }
@@ -44,7 +43,7 @@ public sealed record Replacement(BenchVisit Visit, WorkEntry Work, PlaceHistory 
     }
 
     /// <summary>The reason of an aspect that speaks against the replacement, or null.</summary>
-    public Reason? Against(string aspect)
+    public FitReason? Against(string aspect)
     {
         for (var at = 0; at < Fit.Reasons.Count; at++)
         {

@@ -1,13 +1,13 @@
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Whether a resistor may stand for another: by value, tolerance, power, voltage and build. Common practice.</summary>
 internal static class ResistorRules
 {
-    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer) =>
+    internal static IEnumerable<FitReason> Reasons(IFitPart place, IFitPart offer) =>
         [
             Kind(place, offer),
             .. PlainRules.WithinTolerance(place, offer, values => values.Resistance),
@@ -24,22 +24,22 @@ internal static class ResistorRules
             .. Working(place, offer),
         ];
 
-    private static Reason Kind(IFitPart place, IFitPart offer)
+    private static FitReason Kind(IFitPart place, IFitPart offer)
     {
         var (was, now, role) = (place.Kind.Value, offer.Kind.Value, place.Role?.Value);
-        return was == now ? Reason.For(FitAspects.Kind, () => $"{now}: the same kind")
+        return was == now ? FitReason.For(FitAspects.Kind, () => $"{now}: the same kind")
             : was.IsFixedResistor != now.IsFixedResistor || !was.IsFixedResistor
-                ? Reason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
+                ? FitReason.Against(FitAspects.Kind, () => $"{now} for {was}: another sort of part")
             : now == PartKinds.WireWoundResistor && role is { } minds && minds.MindsInductance()
-                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
+                ? FitReason.Doubt(FitAspects.Kind, () => $"{now} for {was}: its winding is an inductance")
             : now == PartKinds.CarbonCompositionResistor
-                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
+                ? FitReason.Doubt(FitAspects.Kind, () => $"{now} for {was}: it drifts more and is noisier")
             : was == PartKinds.CarbonCompositionResistor && role is PartRole.Snubber
-                ? Reason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
-            : Reason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
+                ? FitReason.Doubt(FitAspects.Kind, () => $"{now} for {was}: film bears pulses worse, look up its pulse rating")
+            : FitReason.For(FitAspects.Kind, () => $"{now} for {was}: as good or better");
     }
 
-    private static IEnumerable<Reason> Tolerance(IFitPart place, IFitPart offer)
+    private static IEnumerable<FitReason> Tolerance(IFitPart place, IFitPart offer)
     {
         if (place.Tolerance is not { Value.IsRelative: true } was)
         {
@@ -47,13 +47,13 @@ internal static class ResistorRules
         }
 
         yield return offer.Tolerance is not { Value.IsRelative: true } now
-            ? Reason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
+            ? FitReason.Unwritten(FitAspects.Tolerance, () => $"its tolerance is not written, {was.Value} is asked for")
         : now.Value.Lower < was.Value.Lower || now.Value.Upper > was.Value.Upper
-            ? Reason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
-        : Reason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
+            ? FitReason.Doubt(FitAspects.Tolerance, () => $"{now.Value} is wider than {was.Value}: measure and choose one")
+        : FitReason.For(FitAspects.Tolerance, () => $"{now.Value} is not wider than {was.Value}");
     }
 
-    private static IEnumerable<Reason> Working(IFitPart place, IFitPart offer)
+    private static IEnumerable<FitReason> Working(IFitPart place, IFitPart offer)
     {
         if (place.WorkingVoltage is not { } occurs)
         {
@@ -64,14 +64,14 @@ internal static class ResistorRules
         {
             var words = new Electronics.LazyText(() => $"its voltage rating is not written, {Text(occurs)} occur in its place");
             yield return PlainRules.IsSafety(place)
-                ? Reason.Against(FitAspects.WorkingVoltage, words)
-                : Reason.Unwritten(FitAspects.WorkingVoltage, words);
+                ? FitReason.Against(FitAspects.WorkingVoltage, words)
+                : FitReason.Unwritten(FitAspects.WorkingVoltage, words);
             yield break;
         }
 
         yield return rated.Value.Value >= occurs.Value.Value
-            ? Reason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
-            : Reason.Against(FitAspects.WorkingVoltage, () =>
+            ? FitReason.For(FitAspects.WorkingVoltage, () => $"{Text(rated)} for {Text(occurs)} in its place")
+            : FitReason.Against(FitAspects.WorkingVoltage, () =>
                 $"{Text(rated)} is under the {Text(occurs)} in its place: two in series share it"
             );
     }

@@ -1,22 +1,21 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Substitution;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
 /// <summary>Two parts of one lot in the place of one: in series for more voltage, back to back where the voltage changes sign.</summary>
 /// <param name="How">How they are put together.</param>
 /// <param name="Reasons">All reasons for and against.</param>
-internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
+internal sealed record TwoForOne(string How, IReadOnlyList<FitReason> Reasons)
 {
     // Each of two in series is used to no more than this share of its rating.
     private const decimal SharedTo = 0.9m;
 
     /// <summary>The verdict on two of a lot.</summary>
-    internal FitVerdict Of(string lot) => new($"2 x {lot} {How}", Reasons);
+    internal FitVerdict VerdictFor(string lot) => new($"2 x {lot} {How}", Reasons);
 
     /// <summary>The ways that there are for a lot, and for those that are alike.</summary>
-    internal static IEnumerable<TwoForOne> Of(FitPlace place, LotOffer lot)
+    internal static IEnumerable<TwoForOne> Combine(FitPlace place, LotOffer lot)
     {
         // Never where people rely on one approved part.
         if (place.Capacitor is not { IsOnMains: false } capacitor || lot.For(capacitor) is not { RatedVolts: { } volts } offer)
@@ -37,8 +36,8 @@ internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
                     EsrOhms = 2m * offer.EsrOhms,
                 },
                 [
-                    Reason.For(FitAspects.Value, series.Arithmetic, series.Source),
-                    Reason.Doubt(
+                    FitReason.For(FitAspects.Value, series.Arithmetic, series.Source),
+                    FitReason.Doubt(
                         FitAspects.Voltage,
                         $"counted as {QuantityText.Format(sum)}: {string.Join("; ", series.Remarks)}",
                         series.Source
@@ -58,22 +57,22 @@ internal sealed record TwoForOne(string How, IReadOnlyList<Reason> Reasons)
                     IsBipolar = true,
                     EsrOhms = 2m * offer.EsrOhms,
                 },
-                [Reason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]
+                [FitReason.For(FitAspects.Value, pair.Arithmetic, pair.Source)]
             );
         }
     }
 
-    private static TwoForOne Judge(string how, CapacitorPlace place, CapacitorOffer two, IEnumerable<Reason> own)
+    private static TwoForOne Judge(string how, CapacitorPlace place, CapacitorOffer two, IEnumerable<FitReason> own)
     {
         // The room and the holes are for one.
         var bare = place with { Form = null, Pitch = null, OriginalDiameter = null, OriginalHeight = null };
         var judged = CapacitorSubstitution.Judge(bare, two);
-        IEnumerable<Reason> reasons = judged.Is(out var verdict, out var refusal)
+        IEnumerable<FitReason> reasons = judged.Is(out var verdict, out var refusal)
             ? verdict.Reasons
-            : [Reason.Against(FitAspects.Value, refusal)];
+            : [FitReason.Against(FitAspects.Value, refusal)];
         return new(
             how,
-            FitJudge.Sorted([.. reasons, .. own, Reason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")])
+            FitJudge.Sorted([.. reasons, .. own, FitReason.Doubt(FitAspects.Size, "two in the room of one: look whether there is room")])
         );
     }
 }

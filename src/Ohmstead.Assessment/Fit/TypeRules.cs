@@ -1,6 +1,6 @@
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Substitution;
 using Ohmstead.Records.Model;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Fit;
 
@@ -9,7 +9,7 @@ namespace Ohmstead.Assessment.Fit;
 /// </summary>
 internal static class TypeRules
 {
-    internal static IEnumerable<Reason> Reasons(IFitPart place, IFitPart offer)
+    internal static IEnumerable<FitReason> Reasons(IFitPart place, IFitPart offer)
     {
         yield return Kind(place.Kind.Value, offer.Kind.Value);
         if (place.Kind.Value == PartKinds.Cell)
@@ -26,7 +26,7 @@ internal static class TypeRules
         yield return Type(place.Type?.Value, offer.Type?.Value);
         if (place.Kind.Value == PartKinds.Diode && place.Material is { } was && offer.Material is { } now && was.Value != now.Value)
         {
-            yield return Reason.Doubt(FitAspects.Kind, () => $"{now.Text} for {was.Text}: it drops another voltage");
+            yield return FitReason.Doubt(FitAspects.Kind, () => $"{now.Text} for {was.Text}: it drops another voltage");
         }
 
         foreach (var reason in Ratings(place, offer, isSameType))
@@ -39,31 +39,31 @@ internal static class TypeRules
     internal static bool IsSame(IFitPart place, IFitPart offer) =>
         place.Kind.Value == offer.Kind.Value && place.Type is { } type && offer.Type?.Value == type.Value;
 
-    private static Reason Kind(PartKind was, PartKind now) =>
+    private static FitReason Kind(PartKind was, PartKind now) =>
         (was, now) switch
         {
-            _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was => Reason.Doubt(
+            _ when was == PartKinds.SeleniumRectifier && now.Junction == Junction.Rectifying && now != was => FitReason.Doubt(
                 FitAspects.Kind,
                 "silicon for selenium drops less: the voltage behind it rises, a series resistor takes it up"
             ),
-            _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => Reason.Doubt(
+            _ when was == PartKinds.GermaniumTransistor && now == PartKinds.Transistor => FitReason.Doubt(
                 FitAspects.Kind,
                 "silicon for germanium wants another bias"
             ),
-            _ when was != now => Reason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
-            _ => Reason.For(FitAspects.Kind, $"{was}: the same kind"),
+            _ when was != now => FitReason.Against(FitAspects.Kind, $"{now} for {was}: another sort of part"),
+            _ => FitReason.For(FitAspects.Kind, $"{was}: the same kind"),
         };
 
-    private static Reason Type(string? was, string? now) =>
+    private static FitReason Type(string? was, string? now) =>
         (was, now) switch
         {
-            (null, _) => Reason.Missing(FitAspects.Type, "the type of the original is not written"),
-            ({ }, null) => Reason.Missing(FitAspects.Type, () => $"its type is not written, {was} is asked for"),
-            var (one, other) when one == other => Reason.For(FitAspects.Type, () => $"{now}: the same type"),
-            _ => Reason.Doubt(FitAspects.Type, () => $"{now} for {was}: compare the data of both"),
+            (null, _) => FitReason.Missing(FitAspects.Type, "the type of the original is not written"),
+            ({ }, null) => FitReason.Missing(FitAspects.Type, () => $"its type is not written, {was} is asked for"),
+            var (one, other) when one == other => FitReason.For(FitAspects.Type, () => $"{now}: the same type"),
+            _ => FitReason.Doubt(FitAspects.Type, () => $"{now} for {was}: compare the data of both"),
         };
 
-    private static IEnumerable<Reason> Ratings(IFitPart place, IFitPart offer, bool isSameType)
+    private static IEnumerable<FitReason> Ratings(IFitPart place, IFitPart offer, bool isSameType)
     {
         var isSafety = PlainRules.IsSafety(place);
         var given = place.Kind.Value.Voltage == VoltageMeaning.Given;
@@ -75,7 +75,7 @@ internal static class TypeRules
         // What a lamp draws, and what a coil does, belongs to its circuit; it is not borne.
         if (place.Kind.Value == PartKinds.Lamp && place.Current is { } draws && offer.Current is { } drawn && drawn.Value != draws.Value)
         {
-            yield return Reason.Doubt(FitAspects.Current, () =>
+            yield return FitReason.Doubt(FitAspects.Current, () =>
                 $"it draws {QuantityText.Format(drawn.Value)}, the original {QuantityText.Format(draws.Value)}: look what feeds it"
             );
         }
@@ -87,7 +87,7 @@ internal static class TypeRules
             && !(place.Tolerance is { } wide ? wide.Value.Apply(coil.Value).Contains(winding.Value) : winding.Value == coil.Value)
         )
         {
-            yield return Reason.Doubt(FitAspects.Value, () =>
+            yield return FitReason.Doubt(FitAspects.Value, () =>
                 $"a winding of {QuantityText.Format(winding.Value)} for {QuantityText.Format(coil.Value)}: look what drives it"
             );
         }

@@ -35,14 +35,14 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     public ObservedSeverity Weight { get; init; } = Finding.Severity.Value;
 
     /// <summary>What sort of trouble it is.</summary>
-    internal Trouble Trouble => Troubles.Of(Finding, Part);
+    internal Trouble Trouble => Troubles.Find(Finding, Part);
 
     /// <summary>
     /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears',
     /// when it was done after the finding and is such that it can close it (<see cref="ClosingWork"/>); a decision with a reason answers
     /// what cannot hurt.
     /// </summary>
-    internal static ImmutableArray<AnsweredFinding> Of(
+    internal static ImmutableArray<AnsweredFinding> Collect(
         ImmutableArray<BenchVisit> visits,
         Timeline timeline,
         IReadOnlyDictionary<string, Part> parts
@@ -56,7 +56,9 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             {
                 var part = parts.GetValueOrDefault(finding.At.Value);
                 OpenAt(open, finding.At.Value).Add(found.Count);
-                found.Add(new(visits[order], Moment.Of(order, finding.Spot), finding, part) { Weight = FindingWeight.Of(finding, part) });
+                found.Add(
+                    new(visits[order], Moment.At(order, finding.Spot), finding, part) { Weight = FindingWeight.Weigh(finding, part) }
+                );
             }
 
             if (found.Count == 0)
@@ -68,7 +70,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             {
                 foreach (var place in PlacesOf(work.Part, work.At, work.Clears))
                 {
-                    Answer(found, OpenAt(open, place), work, visits[order], Moment.Of(order, work.Spot), timeline);
+                    Answer(found, OpenAt(open, place), work, visits[order], Moment.At(order, work.Spot), timeline);
                 }
             }
 
@@ -76,7 +78,7 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             {
                 foreach (var place in PlacesOf(decision.Part, decision.At, null))
                 {
-                    Answer(found, OpenAt(open, place), decision, visits[order], Moment.Of(order, decision.Spot));
+                    Answer(found, OpenAt(open, place), decision, visits[order], Moment.At(order, decision.Spot));
                 }
             }
         }

@@ -22,7 +22,7 @@ public sealed record AssessedReading(
 )
 {
     /// <summary>When it was taken: where it is written; one taken as left, after the work of its visit at that place.</summary>
-    public Moment At { get; init; } = Moment.Of(VisitOrder, Reading.Spot);
+    public Moment At { get; init; } = Moment.At(VisitOrder, Reading.Spot);
 
     /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
     public TestPoint? Point { get; init; }
@@ -48,7 +48,7 @@ public sealed record AssessedReading(
 public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>When it was proved.</summary>
-    public Moment At { get; } = Moment.Of(VisitOrder, Proof.Spot);
+    public Moment At { get; } = Moment.At(VisitOrder, Proof.Spot);
 
     /// <summary>What the entry as a whole says; inside means passed.</summary>
     public VerdictOutcome Outcome { get; } = Outcomes.Together(Verdicts, Proof.Result);

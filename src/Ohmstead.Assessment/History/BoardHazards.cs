@@ -49,7 +49,7 @@ public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
 internal static class BoardHazards
 {
     /// <summary>All hazards, each with the visit that made it safe for good.</summary>
-    internal static ImmutableArray<AssessedHazard> Of(
+    internal static ImmutableArray<AssessedHazard> Collect(
         BoardFile board,
         DesignFile? design,
         ImmutableArray<BenchVisit> visits,

@@ -39,10 +39,10 @@ public record BoardHistory(
     private (ValveRectifier? Valve, bool IsKnown) rectifier;
 
     /// <summary>What the readings at its points say.</summary>
-    internal ImmutableArray<PointStanding> PointsRead { get; } = PointStanding.Of(Readings, Proofs);
+    internal ImmutableArray<PointStanding> PointsRead { get; } = PointStanding.For(Readings, Proofs);
 
     /// <summary>Where it is and whose it is.</summary>
-    public Whereabouts Whereabouts { get; } = Whereabouts.Of(Board.Whereabouts);
+    public Whereabouts Whereabouts { get; } = Whereabouts.From(Board.Whereabouts);
 
     /// <summary>The last day on which something was done, or null.</summary>
     public DateOnly? LastWork => LastWorkAt.Visit < 0 ? null : Visits[LastWorkAt.Visit].Date.Value;
@@ -54,7 +54,7 @@ public record BoardHistory(
     public ImmutableArray<PlaceHistory> Overruled => [.. Places.Where(place => place.HasFailed && place.IsKeptByDecision)];
 
     /// <summary>Parts and points whose last word is a reading too close to call, without being a reason against running.</summary>
-    public ImmutableArray<MeasureAgain> MeasureAgain => History.MeasureAgain.Of(Places, PointsRead);
+    public ImmutableArray<MeasureAgain> MeasureAgain => History.MeasureAgain.Collect(Places, PointsRead);
 
     /// <summary>The places, among the visits, of those at which power was applied or something was proved, in order of time.</summary>
     internal IReadOnlyList<int> UnderPower =>

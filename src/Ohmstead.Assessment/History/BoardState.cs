@@ -83,15 +83,15 @@ public static class BoardStates
     /// <param name="state">The state.</param>
     /// <param name="overdueSince">The day on which it was to be looked at again, where that is past; or null.</param>
     public static string Told(BoardState state, DateOnly? overdueSince) =>
-        Beside(overdueSince) is { } beside ? $"{Words(state)}; {beside}" : Words(state);
+        OverdueWords(overdueSince) is { } beside ? $"{Words(state)}; {beside}" : Words(state);
 
     /// <summary>What is said beside a state: since when the look is overdue; null when it is not.</summary>
-    public static string? Beside(DateOnly? overdueSince) =>
+    public static string? OverdueWords(DateOnly? overdueSince) =>
         overdueSince is { } day ? $"its look is overdue since {IsoDate.Text(day)}" : null;
 
     /// <summary>What is said beside a number of boards that are fit to run: of how many the look is overdue; null when it is of
     /// none.</summary>
-    public static string? Beside(int overdue) =>
+    public static string? OverdueWords(int overdue) =>
         overdue == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{overdue} of them with the look overdue");
 }
 
@@ -101,7 +101,7 @@ public static class BoardStates
 /// <param name="Text">One line that says why.</param>
 /// <param name="NextStep">What to do about it.</param>
 /// <param name="Kind">The kind of obligation that is open.</param>
-public sealed record Reason(BoardState State, string? At, string Text, string NextStep, string Kind)
+public sealed record StateReason(BoardState State, string? At, string Text, string NextStep, string Kind)
 {
     /// <summary>Why, with the place where there is one.</summary>
     public string Told => At is null ? Text : $"{At}: {Text}";

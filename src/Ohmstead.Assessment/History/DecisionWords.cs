@@ -17,7 +17,7 @@ public static class DecisionWords
 
     /// <summary>Why a verdict is what it is, and why the decision about the part does not answer it, where one was made that does
     /// not.</summary>
-    internal static LazyText Beside(PlaceHistory place, Verdict verdict) =>
+    internal static LazyText WithDecision(PlaceHistory place, Verdict verdict) =>
         Doubt(place) is { } doubt ? $"{verdict.Why}; '{place.Decision!.What.Text}': {doubt}" : verdict.Why;
 
     /// <summary>Why a decision that lets a part stay does not hold: it cannot keep such a part, or it was made before a reading that speaks

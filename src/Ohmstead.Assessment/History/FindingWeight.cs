@@ -126,15 +126,15 @@ internal static class FindingWeight
     /// <summary>How much a finding matters.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static ObservedSeverity Of(Observation finding, Part? part) =>
-        Of(finding.At.Value, finding.What.Value, finding.Severity.Value, part);
+    internal static ObservedSeverity Weigh(Observation finding, Part? part) =>
+        Weigh(finding.At.Value, finding.What.Value, finding.Severity.Value, part);
 
     /// <summary>How much words matter, wherever they were written.</summary>
     /// <param name="at">What they are about.</param>
     /// <param name="what">The words.</param>
     /// <param name="written">How much they were said to matter.</param>
     /// <param name="part">The part, or null when it is none.</param>
-    internal static ObservedSeverity Of(string at, string what, ObservedSeverity written, Part? part)
+    internal static ObservedSeverity Weigh(string at, string what, ObservedSeverity written, Part? part)
     {
         // Nearly all findings speak of nothing of the kind.
         if (

@@ -18,7 +18,7 @@ internal sealed class FittedValues
     /// <summary>The values of a part in a place.</summary>
     /// <param name="part">What the part is.</param>
     /// <param name="place">What belongs there, or null when that is not known.</param>
-    internal PartValues Of(PartValues part, PartValues? place)
+    internal PartValues Combine(PartValues part, PartValues? place)
     {
         if (place is null)
         {

@@ -15,7 +15,7 @@ public sealed record MeasureAgain(string At, LazyText Text)
 
     /// <summary>Parts in order of the list, then points. What is a reason for the state of the board already, and what a person decided to
     /// keep, is not among them.</summary>
-    internal static ImmutableArray<MeasureAgain> Of(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
+    internal static ImmutableArray<MeasureAgain> Collect(ImmutableArray<PlaceHistory> places, ImmutableArray<PointStanding> points) =>
         [
             .. places
                 .Where(place =>
@@ -25,7 +25,7 @@ public sealed record MeasureAgain(string At, LazyText Text)
                 .SelectMany(place =>
                     place
                         .Standing.Where(verdict => verdict.Outcome == VerdictOutcome.Undecided)
-                        .Select(verdict => new MeasureAgain(place.Part.Ref.Value, DecisionWords.Beside(place, verdict)))
+                        .Select(verdict => new MeasureAgain(place.Part.Ref.Value, DecisionWords.WithDecision(place, verdict)))
                 ),
             .. points
                 .Where(point => point.Fault is null)

@@ -18,7 +18,7 @@ public readonly record struct Moment(int Visit, int Line, int Column) : ICompara
     /// <summary>The moment of an entry.</summary>
     /// <param name="visit">The place of its visit in time.</param>
     /// <param name="spot">Where it is written.</param>
-    public static Moment Of(int visit, Spot spot) => new(visit, spot.Line, spot.Column);
+    public static Moment At(int visit, Spot spot) => new(visit, spot.Line, spot.Column);
 
     /// <inheritdoc/>
     public int CompareTo(Moment other) => (Visit, Line, Column).CompareTo((other.Visit, other.Line, other.Column));

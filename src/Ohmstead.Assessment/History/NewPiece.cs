@@ -15,7 +15,7 @@ public record NewPiece(PlaceHistory Place, WorkEntry Work, BenchVisit Visit)
     internal Moment At { get; init; }
 
     /// <summary>What it is, by its lot or by the work; null when the record does not say.</summary>
-    public PartValues? Values => Place.Sitting?.Values ?? Work.NewPart;
+    public PartValues? Values => Place.FittedLot?.Values ?? Work.NewPart;
 
     /// <summary>
     /// How long an electrolytic may lie and from when, as seen on the day on which it was put in; null for other parts, and where nothing
@@ -42,13 +42,13 @@ public record NewPiece(PlaceHistory Place, WorkEntry Work, BenchVisit Visit)
         {
             if (place is { FittedBy: { } work, IsEmpty: false, Change.PutIn: { } putIn })
             {
-                var kind = ((place.Sitting?.Values ?? work.NewPart) ?? place.Part.Values).Kind.Value;
+                var kind = ((place.FittedLot?.Values ?? work.NewPart) ?? place.Part.Values).Kind.Value;
                 pieces.Add(
                     new NewPiece(place, work, putIn.Visit)
                     {
                         At = putIn.At,
                         Own = place.Counting.LastOrDefault(reading => reading.Place is not null && Passes(reading, kind)),
-                        ShelfLife = ShelfLifeOf(place.Sitting, work.NewPart, putIn.Visit.Date.Value, datesOf),
+                        ShelfLife = ShelfLifeOf(place.FittedLot, work.NewPart, putIn.Visit.Date.Value, datesOf),
                     }
                 );
             }
@@ -59,8 +59,8 @@ public record NewPiece(PlaceHistory Place, WorkEntry Work, BenchVisit Visit)
 
     private static ShelfLife? ShelfLifeOf(Lot? lot, PartValues? part, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf) =>
         (lot?.Values ?? part) is not { Kind.Value.IsElectrolytic: true } values ? null
-        : lot is null ? ShelfLife.Of(values, day)
-        : ShelfLife.Of(lot, day, datesOf);
+        : lot is null ? ShelfLife.For(values, day)
+        : ShelfLife.For(lot, day, datesOf);
 
     /// <summary>Whether a reading says that a part of a kind is what its mark says.</summary>
     internal static bool Passes(AssessedReading reading, PartKind kind)

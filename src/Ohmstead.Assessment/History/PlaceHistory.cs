@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.History;
 
 /// <summary>One place on a board through time: what belongs there, what sits there now, and what its readings say.</summary>
 /// <param name="Part">What belongs there.</param>
-/// <param name="Sitting">The lot that sits there now, or null for the original part, or one that came from no lot.</param>
+/// <param name="FittedLot">The lot that sits there now, or null for the original part, or one that came from no lot.</param>
 /// <param name="FittedBy">The work that put it there, or null for the original part.</param>
 /// <param name="FittedOn">The visit of the last change of the place, or null when there was none.</param>
 /// <param name="Readings">All readings of the place, oldest first; those of a lot before it was fitted here included.</param>
@@ -15,7 +15,7 @@ namespace Ohmstead.Assessment.History;
 /// <param name="Decision">The latest decision of a person about what sits there now, or null.</param>
 public sealed record PlaceHistory(
     Part Part,
-    Lot? Sitting,
+    Lot? FittedLot,
     WorkEntry? FittedBy,
     BenchVisit? FittedOn,
     ImmutableArray<AssessedReading> Readings,
@@ -24,7 +24,7 @@ public sealed record PlaceHistory(
 )
 {
     /// <summary>What belongs there, in words.</summary>
-    public LazyText What { get; } = LazyText.Of(Part.Values, PartWords.Describe);
+    public LazyText What { get; } = LazyText.For(Part.Values, PartWords.Describe);
 
     /// <summary>The standing verdicts, each with the reading that gave it.</summary>
     internal ImmutableArray<StandingVerdict> StoodBy { get; init; } = [];
@@ -104,7 +104,7 @@ public sealed record PlaceHistory(
 
     /// <summary>What sits there, as values: the lot's where one was fitted, those written with the work where the part came from
     /// none.</summary>
-    public PartValues Values => Sitting?.Values ?? FittedBy?.NewPart ?? Part.Values;
+    public PartValues Values => FittedLot?.Values ?? FittedBy?.NewPart ?? Part.Values;
 
     /// <summary>The first verdict of an outcome that stands, or null.</summary>
     internal StandingVerdict? FirstOf(VerdictOutcome outcome)

@@ -18,7 +18,7 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
     internal string? Fault =>
         Read.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why.Text ?? (HasFailedTest ? "its test failed" : null);
 
-    internal static ImmutableArray<PointStanding> Of(ImmutableArray<AssessedReading> readings, ImmutableArray<AssessedProof> proofs) =>
+    internal static ImmutableArray<PointStanding> For(ImmutableArray<AssessedReading> readings, ImmutableArray<AssessedProof> proofs) =>
         readings.Any(static reading => reading.Reading is { Point: not null, Part: null, Lot: null })
             ? OfPoints(readings, proofs.ToLookup(static proof => proof.Proof.Point.Value, StringComparer.Ordinal))
             : [];
@@ -31,10 +31,10 @@ internal sealed record PointStanding(string Name, ImmutableArray<Verdict> Read, 
             .. readings
                 .Where(reading => reading.Reading is { Point: not null, Part: null, Lot: null })
                 .GroupBy(reading => reading.Reading.Point!.Value, StringComparer.Ordinal)
-                .Select(point => Of(point.Key, point, proofs[point.Key])),
+                .Select(point => For(point.Key, point, proofs[point.Key])),
         ];
 
-    private static PointStanding Of(string name, IEnumerable<AssessedReading> readings, IEnumerable<AssessedProof> proofs)
+    private static PointStanding For(string name, IEnumerable<AssessedReading> readings, IEnumerable<AssessedProof> proofs)
     {
         var standing = new SortedDictionary<Measured, (Verdict Verdict, bool IsProof)>();
         var hasFailedTest = false;

@@ -28,7 +28,7 @@ public sealed class ReadingJudge(Workshop workshop)
     private readonly FittedValues fitted = new();
 
     /// <summary>What a part is that sits in a place: its own marks, and what the circuit needs there.</summary>
-    internal PartValues InPlace(PartValues part, PartValues? place) => fitted.Of(part, place);
+    internal PartValues InPlace(PartValues part, PartValues? place) => fitted.Combine(part, place);
 
     /// <summary>The verdicts on a reading of a lot that lies in the drawer.</summary>
     public AssessedReading AssessIncoming(BenchVisit visit, Reading reading)
@@ -55,7 +55,7 @@ public sealed class ReadingJudge(Workshop workshop)
     /// <param name="isNew">True for a part that has not been fitted yet.</param>
     internal ImmutableArray<Verdict> Verdicts(BenchVisit visit, Reading reading, PartValues values, string? place, bool isNew)
     {
-        var how = lastHow = ReadingConditions.Of(
+        var how = lastHow = ReadingConditions.From(
             isNew,
             reading,
             reading.Temperature ?? visit.RoomTemperature,
@@ -74,7 +74,7 @@ public sealed class ReadingJudge(Workshop workshop)
             var limits = limitsKnown.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit), RuleFor(values), values);
             verdicts.Add(
-                verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.Of(values) is { } usual
+                verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.For(values) is { } usual
                     ? verdict with
                     {
                         Remarks = [.. verdict.Remarks, usual],
@@ -101,7 +101,9 @@ public sealed class ReadingJudge(Workshop workshop)
     private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
     private MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
-        instrument is null ? default : MeterReach.Of(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value));
+        instrument is null
+            ? default
+            : MeterReach.For(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value));
 
     private DateOnly? LapsedOn(Instrument instrument, DateOnly day)
     {

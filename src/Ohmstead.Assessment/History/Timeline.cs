@@ -99,10 +99,10 @@ internal sealed class Timeline
     /// <summary>When a reading was taken as left: where it is written, but not before the work of its visit.</summary>
     internal static Moment AfterWorkOf(BenchVisit visit, int order, Spot spot)
     {
-        var at = Moment.Of(order, spot);
+        var at = Moment.At(order, spot);
 
         // The entries of a list stand in order of place, so the last one is the latest.
-        return visit.Work.Length > 0 && Moment.Of(order, visit.Work[^1].Spot) is var done && done > at
+        return visit.Work.Length > 0 && Moment.At(order, visit.Work[^1].Spot) is var done && done > at
             ? done with
             {
                 Column = done.Column + 1,
@@ -124,13 +124,13 @@ internal sealed class Timeline
     {
         if (place is not null)
         {
-            decisions[place.Value] = (Moment.Of(order, decision.Spot), decision);
+            decisions[place.Value] = (Moment.At(order, decision.Spot), decision);
         }
     }
 
     private void Add(int order, BenchVisit visit, WorkEntry work, IReadOnlyDictionary<string, Part> parts)
     {
-        var at = Moment.Of(order, work.Spot);
+        var at = Moment.At(order, work.Spot);
         if (work.Did.Value != WorkKind.LeftAlone && at > LastWork)
         {
             LastWork = at;

@@ -122,7 +122,7 @@ internal static class Troubles
     /// <summary>The sort of trouble.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static Trouble Of(Observation finding, Part? part)
+    internal static Trouble Find(Observation finding, Part? part)
     {
         var words = finding.What.Value.ToUpperInvariant();
         if (

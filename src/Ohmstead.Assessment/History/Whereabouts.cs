@@ -62,7 +62,7 @@ public sealed record Whereabouts
     public WhereaboutsEntry? Last { get; private init; }
 
     /// <summary>Follows the steps of a board.</summary>
-    public static Whereabouts Of(ImmutableArray<WhereaboutsEntry> steps) =>
+    public static Whereabouts From(ImmutableArray<WhereaboutsEntry> steps) =>
         steps.Length == 0 ? AsItCame : InOrder(steps).Aggregate(AsItCame, static (now, step) => now.After(step));
 
     /// <summary>The steps in order of time.</summary>
@@ -97,10 +97,10 @@ public sealed record Whereabouts
     public string? Told =>
         Presence switch
         {
-            BoardPresence.Gone or BoardPresence.BrokenUp => WhereaboutsWords.Of(Away!),
+            BoardPresence.Gone or BoardPresence.BrokenUp => WhereaboutsWords.Describe(Away!),
             _ => Joined(
                 Shown is null ? null : $"kept for show since {Shown.Date.Text}",
-                Loan is null ? null : WhereaboutsWords.Of(Loan),
+                Loan is null ? null : WhereaboutsWords.Describe(Loan),
                 Loan is null ? Place : null,
                 Owner is null ? null : $"owned by {Owner}"
             ),

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.History;
 public static class WhereaboutsWords
 {
     /// <summary>A step in one line: on loan to Two Weirs museum since 2026-05-02, until 2026-11-30.</summary>
-    public static string Of(WhereaboutsEntry step)
+    public static string Describe(WhereaboutsEntry step)
     {
         var to = step.To is { } whom ? $" to {whom.Value}" : string.Empty;
         return step.Did.Value switch

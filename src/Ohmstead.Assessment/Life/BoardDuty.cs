@@ -16,7 +16,7 @@ public sealed record BoardDuty(double HoursPerYear, IReadOnlyList<DutyPhase> Pha
 
     /// <summary>The duty of a board: its own, and the collection's where the board does not say it. Null when hours or temperature are not
     /// written.</summary>
-    public static BoardDuty? Of(BoardFile board, CollectionFile collection)
+    public static BoardDuty? For(BoardFile board, CollectionFile collection)
     {
         var (own, usual) = (board.Duty, collection.Duty);
         if (

@@ -23,7 +23,7 @@ internal static class LifeModels
     /// <param name="phases">The temperatures of use.</param>
     /// <param name="rippleShare">Ripple current over its rating, or null when it is not known.</param>
     /// <param name="voltageShare">Working over rated voltage, or null when it is not known.</param>
-    internal static Outcome<(LifeEstimate Shortest, LifeEstimate Longest)> Of(
+    internal static Outcome<(LifeEstimate Shortest, LifeEstimate Longest)> Estimate(
         double ratedHours,
         double ratedCelsius,
         IReadOnlyList<DutyPhase> phases,
@@ -39,7 +39,9 @@ internal static class LifeModels
             return Outcome<(LifeEstimate, LifeEstimate)>.Refused(reason);
         }
 
-        return Outcome<(LifeEstimate, LifeEstimate)>.Of((hot.MinBy(life => life.ComputedHours)!, cool.MaxBy(life => life.ComputedHours)!));
+        return Outcome<(LifeEstimate, LifeEstimate)>.From(
+            (hot.MinBy(life => life.ComputedHours)!, cool.MaxBy(life => life.ComputedHours)!)
+        );
     }
 
     private static Outcome<List<LifeEstimate>> At(Stress part, IReadOnlyList<DutyPhase> phases, double warmer)
@@ -60,7 +62,7 @@ internal static class LifeModels
         // Makers' forms are for one temperature; a mix of several has the rule alone.
         if (phases.Count != 1)
         {
-            return Outcome<List<LifeEstimate>>.Of([rule]);
+            return Outcome<List<LifeEstimate>>.From([rule]);
         }
 
         var celsius = phases[0].Celsius + warmer;
@@ -99,7 +101,7 @@ internal static class LifeModels
             );
         }
 
-        return Outcome<List<LifeEstimate>>.Of(estimates);
+        return Outcome<List<LifeEstimate>>.From(estimates);
     }
 
     private static void Add(List<LifeEstimate> estimates, Outcome<LifeEstimate> form)

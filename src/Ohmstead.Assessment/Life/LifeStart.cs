@@ -10,7 +10,7 @@ namespace Ohmstead.Assessment.Life;
 public sealed record LifeStart(DateOnly First, DateOnly Last, string Words)
 {
     /// <summary>The day a part was fitted; for an original, when the board was made. Null when neither is written.</summary>
-    public static LifeStart? Of(PlaceHistory place, Written<RoughDate>? made) =>
+    public static LifeStart? For(PlaceHistory place, Written<RoughDate>? made) =>
         place.FittedOn is { Date: var date } ? new(date.Value, date.Value, "fitted " + date.Text)
         : made is not null ? new(made.Value.Earliest, made.Value.Latest, "made " + made.Text)
         : null;

@@ -13,7 +13,7 @@ namespace Ohmstead.Assessment.Life;
 internal sealed record RippleShare(double Share, LazyText Working)
 {
     /// <summary>The share, or null when the rating, the capacitance, a ripple reading or its frequency is not written.</summary>
-    internal static RippleShare? Of(PlaceHistory place)
+    internal static RippleShare? Compute(PlaceHistory place)
     {
         if (place.Values.RippleCurrent is not { Value.Value: > 0 } rated || place.Values.Capacitance is not { } capacitance)
         {
@@ -24,7 +24,7 @@ internal sealed record RippleShare(double Share, LazyText Working)
         {
             if (
                 reading.IsNew
-                || !ReferenceEquals(reading.Lot, place.Sitting)
+                || !ReferenceEquals(reading.Lot, place.FittedLot)
                 || reading.Reading.Frequency is not { } frequency
                 || reading.Reading.Values.FirstOrDefault(value => value.Measured == Measured.Ripple) is not { Exact: { } peakToPeak } ripple
             )

@@ -37,7 +37,7 @@ public static class EsrLimits
     private static Limit? OfTheLoss(IMarkedPart part, ReadingConditions how)
     {
         if (
-            LossLimit.Of(part) is not { } loss
+            LossLimit.For(part) is not { } loss
             || part.Capacitance is not { Value.Value: > 0m and var farads }
             || !LossFactor.EsrOhms(loss.For(how.IsNew), loss.Hertz, farads).Is(out var ohms, out _)
         )
@@ -49,9 +49,9 @@ public static class EsrLimits
         var limit = new Limit(
             how.IsNew || loss.IsForNewAlone ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
-            LazyText.Of(loss, static loss => loss.Origin),
+            LazyText.For(loss, static loss => loss.Origin),
             new EsrArithmetic(loss, farads, upper, how.IsNew),
-            LazyText.Of(
+            LazyText.For(
                 loss,
                 how.IsNew
                     ? static loss => $"{loss.Source}; {LossFactor.Source.Text}"
@@ -164,7 +164,7 @@ public static class EsrLimits
         limit with
         {
             ReadAt = how.Frequency,
-            Beside = LeastCapacitance(part),
+            LeastBesidePath = LeastCapacitance(part),
         };
 
     /// <summary>The least capacitance that a part inside its limits has: one with less has failed by that.</summary>
@@ -176,7 +176,7 @@ public static class EsrLimits
     /// <summary>The limit of dissipation factor that applies, or null when none is known.</summary>
     public static Limit? Loss(IMarkedPart part, ReadingConditions how)
     {
-        if (LossLimit.Of(part) is not { } loss)
+        if (LossLimit.For(part) is not { } loss)
         {
             return null;
         }
@@ -186,13 +186,13 @@ public static class EsrLimits
         var limit = new Limit(
             isNew ? LimitKind.Delivery : LimitKind.EndOfLife,
             new Interval(null, upper),
-            LazyText.Of(loss, static loss => loss.Origin),
-            isNew ? LazyText.Of(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
-            LazyText.Of(loss, isNew ? static loss => loss.Source : static loss => loss.SourceWorn)
+            LazyText.For(loss, static loss => loss.Origin),
+            isNew ? LazyText.For(loss, static loss => loss.Arithmetic) : new WornLoss(loss, upper),
+            LazyText.For(loss, isNew ? static loss => loss.Source : static loss => loss.SourceWorn)
         )
         {
             ReadAt = how.Frequency,
-            Beside = LeastCapacitance(part),
+            LeastBesidePath = LeastCapacitance(part),
             ProvesOnlyInside = loss.NoSourceAbove,
         };
         limit =

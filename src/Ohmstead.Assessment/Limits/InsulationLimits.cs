@@ -62,7 +62,7 @@ public static class InsulationLimits
             return null;
         }
 
-        if (SuppressorFigures.Of(part) is { } mains)
+        if (SuppressorFigures.For(part) is { } mains)
         {
             return !mains.LeastOhms(farads, how.IsNew).Is(out var ohms, out _)
                 ? null
@@ -81,7 +81,7 @@ public static class InsulationLimits
                 };
         }
 
-        if (DryFigures.Of(part) is not { } figures || !figures.LeastInsulationOhms(farads).Is(out var least, out _))
+        if (DryFigures.For(part) is not { } figures || !figures.LeastInsulationOhms(farads).Is(out var least, out _))
         {
             return null;
         }

@@ -67,7 +67,7 @@ public static class JunctionLimits
                     : $"twice {QuantityText.Format(new Quantity(low, Dimension.Voltage))} … "
                         + $"{QuantityText.Format(new Quantity(junction.HighVolts, Dimension.Voltage))}"
             ),
-            LazyText.Of(junction, static junction => junction.Source.Text)
+            LazyText.For(junction, static junction => junction.Source.Text)
         );
         if (how.TestCurrent is not null)
         {
@@ -92,7 +92,7 @@ public static class JunctionLimits
         if (
             part.Tolerance is not null
             || part.TellingType is not { } type
-            || ZenerType.Of(type.Value) is not { } zener
+            || ZenerType.Parse(type.Value) is not { } zener
             || (part.RatedVoltage?.Value.Value ?? zener.NominalVolts) is not { } volts
             || !ZenerTolerance.For(zener.Series, zener.Suffix).Is(out var share, out _)
         )

@@ -41,7 +41,7 @@ public static class LeakageLimits
             LimitKind.Delivery,
             new Interval(null, own.Value),
             "the part's own limit",
-            LazyText.Of(own, static own => $"at most {own.Text}, as written"),
+            LazyText.For(own, static own => $"at most {own.Text}, as written"),
             "the record"
         );
 
@@ -68,9 +68,9 @@ public static class LeakageLimits
             : new Limit(
                 LimitKind.Delivery,
                 new Interval(null, new Quantity(worked!.Value / 1_000_000m, Dimension.Current)),
-                LazyText.Of(rule!, static rule => $"the type's usual limit ({rule.Name})"),
+                LazyText.For(rule!, static rule => $"the type's usual limit ({rule.Name})"),
                 worked.Arithmetic,
-                LazyText.Of(worked.Source, static source => source.Text)
+                LazyText.For(worked.Source, static source => source.Text)
             )
             {
                 Remarks = [.. worked.Remarks],

@@ -98,7 +98,7 @@ public sealed record Limit(LimitKind Kind, Interval Interval, LazyText Origin, L
 
     /// <summary>The least capacitance, or the marked inductance, of the part beside which a path may lie; null where it is not known or
     /// does not matter.</summary>
-    public Quantity? Beside { get; init; }
+    public Quantity? LeastBesidePath { get; init; }
 
     /// <summary>Whatever a reader must know beside the limit.</summary>
     public ImmutableArray<LazyText> Remarks { get; init; } = [];

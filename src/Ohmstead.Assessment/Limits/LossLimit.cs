@@ -55,7 +55,7 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
     internal decimal For(bool isNew) => isNew ? value : worn;
 
     /// <summary>The limit of a part: its own, or that of its type; null when none is known.</summary>
-    internal static LossLimit? Of(IMarkedPart part)
+    internal static LossLimit? For(IMarkedPart part)
     {
         if (part.LossFactorLimit is { } own)
         {
@@ -84,7 +84,7 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
             return Tantalum.LossFactorLimit(farads).Is(out var tantalum, out _) ? new OfTantalum(tantalum) : null;
         }
 
-        if (SuppressorFigures.Of(part) is { } figures)
+        if (SuppressorFigures.For(part) is { } figures)
         {
             return
                 figures.LargestLossFactor(farads, isNew: true).Is(out var delivered, out _)
@@ -93,14 +93,14 @@ internal abstract class LossLimit(decimal value, decimal worn, decimal hertz)
                 : null;
         }
 
-        return DryFigures.Of(part) is { } dry && dry.LossFor(farads) is { } loss
+        return DryFigures.For(part) is { } dry && dry.LossFor(farads) is { } loss
             ? new OfDielectric(dry, loss, DryFigures.IsCeramicOrMica(part))
             : null;
     }
 
     private static decimal OwnHertz(IMarkedPart part) =>
         part.Kind.Value.IsElectrolytic ? ElectrolyticHertz
-        : part.Capacitance is { } farads && DryFigures.Of(part)?.LossFor(farads.Value.Value) is { } loss ? loss.Hertz
+        : part.Capacitance is { } farads && DryFigures.For(part)?.LossFor(farads.Value.Value) is { } loss ? loss.Hertz
         : OthersHertz;
 
     // The three readings of the +0.02 rule differ for some values; the strict one is used and the text says so.

@@ -28,7 +28,7 @@ public static class MarkingLimits
                 LimitKind.Circuit,
                 new Interval(part.Low?.Value, part.High?.Value),
                 origin,
-                LazyText.Of(part, static part =>
+                LazyText.For(part, static part =>
                     $"{part.Low?.Text ?? "no lower limit"} … {part.High?.Text ?? "no upper limit"}, as written"
                 ),
                 CircuitSource
@@ -81,7 +81,7 @@ public static class MarkingLimits
     /// </summary>
     public static Limit? Suppressor(IMarkedPart part, Quantity? nominal)
     {
-        if (nominal is not { } mark || SuppressorFigures.Of(part) is not { } figures)
+        if (nominal is not { } mark || SuppressorFigures.For(part) is not { } figures)
         {
             return null;
         }

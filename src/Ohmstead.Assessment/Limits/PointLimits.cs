@@ -29,7 +29,7 @@ public static class PointLimits
                         LimitKind.Circuit,
                         new Interval(null, ripple.Value),
                         origin,
-                        LazyText.Of(ripple, static ripple => $"ripple at most {ripple.Text}, as written"),
+                        LazyText.For(ripple, static ripple => $"ripple at most {ripple.Text}, as written"),
                         source
                     ),
                 ]
@@ -45,7 +45,7 @@ public static class PointLimits
                         LimitKind.Circuit,
                         new Interval(new Quantity(hours.Value, Dimension.Number), null),
                         origin,
-                        LazyText.Of(hours, static hours => $"at least {hours.Text} h, as written"),
+                        LazyText.For(hours, static hours => $"at least {hours.Text} h, as written"),
                         source
                     ),
                 ]
@@ -65,7 +65,7 @@ public static class PointLimits
                     LimitKind.Circuit,
                     new Interval(point.Low?.Value, point.High?.Value),
                     origin,
-                    LazyText.Of(point, static point =>
+                    LazyText.For(point, static point =>
                         $"{point.Low?.Text ?? "no lower limit"} … {point.High?.Text ?? "no upper limit"}, as written"
                     ),
                     source

@@ -31,7 +31,7 @@ public sealed record ReadingConditions(bool IsNew, Quantity? Frequency, Quantity
     /// <param name="temperature">The temperature at which it was taken.</param>
     /// <param name="testCurrent">The current through a junction.</param>
     /// <param name="before">How the reading before it was taken, which is given again where it is the same.</param>
-    internal static ReadingConditions Of(
+    internal static ReadingConditions From(
         bool isNew,
         Reading reading,
         Written<Quantity>? temperature,

@@ -51,7 +51,7 @@ public static class ResistorLimits
             Tolerance.Relative(fraction).Apply(nominal),
             origin,
             arithmetic,
-            LazyText.Of(known, static known => $"{known.Source.Text}: {known.Accept}")
+            LazyText.For(known, static known => $"{known.Source.Text}: {known.Accept}")
         )
         {
             Nominal = nominal,

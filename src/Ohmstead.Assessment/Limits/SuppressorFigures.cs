@@ -7,9 +7,9 @@ namespace Ohmstead.Assessment.Limits;
 internal static class SuppressorFigures
 {
     /// <summary>The figures, or null for a part that does not stand there or whose capacitance is not known.</summary>
-    internal static SuppressionFigures? Of(IMarkedPart part) =>
+    internal static SuppressionFigures? For(IMarkedPart part) =>
         Stands(part) && part.Capacitance is { Value.Value: > 0m and var farads }
-            ? SuppressionFigures.Of(
+            ? SuppressionFigures.For(
                 IsCeramic(part),
                 part.Kind.Value.Capacitor,
                 part.ClassOfSuppressor is { } told && told.Value.IsY(),

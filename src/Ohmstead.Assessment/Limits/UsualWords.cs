@@ -8,7 +8,7 @@ namespace Ohmstead.Assessment.Limits;
 public static class UsualWords
 {
     /// <summary>The words, with their source, or null when nothing is known.</summary>
-    public static LazyText? Of(IMarkedPart part) =>
+    public static LazyText? For(IMarkedPart part) =>
         part.Kind.Value is { Accepted: { } known } kind
             ? new(() =>
                 $"usually accepted, {known.Measure}: {known.Accept} ({known.Source.Text})"

@@ -27,7 +27,7 @@ public static class WindingLimits
                 ? limit with
                 {
                     ReadAt = how.Frequency,
-                    Beside = marked.Value,
+                    LeastBesidePath = marked.Value,
                 }
                 : null
             : null;

@@ -7,7 +7,7 @@ public static class DateWords
 {
     /// <summary>What the code says: its dates, the rule and its source, and what follows from the dates of the board; null for a code of no
     /// known kind.</summary>
-    public static string? Of(string code, DateWindow window)
+    public static string? Describe(string code, DateWindow window)
     {
         if (PartDates.Fault(code, window) is { } fault)
         {

@@ -44,12 +44,12 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
         Highest? most = null;
         if (hazard.Capacitance is { } written)
         {
-            most = Highest.Of(written, assessed.Parts is [var first, ..] ? first : null);
+            most = Highest.For(written, assessed.Parts is [var first, ..] ? first : null);
         }
 
         foreach (var part in isDefaulted ? assessed.Parts : [])
         {
-            if (part.Capacitance is { } marked && Highest.Of(marked, part) is var own && (most is null || own.Farads > most.Farads))
+            if (part.Capacitance is { } marked && Highest.For(marked, part) is var own && (most is null || own.Farads > most.Farads))
             {
                 most = own;
             }
@@ -76,7 +76,7 @@ internal sealed record ChargeHeld(decimal Farads, decimal Volts, string Words, s
 
     private sealed record Highest(decimal Farads, string Words, string Arithmetic, string Source)
     {
-        internal static Highest Of(Written<Quantity> marked, PartValues? part)
+        internal static Highest For(Written<Quantity> marked, PartValues? part)
         {
             var own = part?.Tolerance;
             var tolerance = own?.Value ?? (part is null || part.Kind.Value.IsElectrolytic ? OfElectrolytic : OfOthers);

@@ -12,7 +12,7 @@ namespace Ohmstead.Assessment.Notes;
 public static class FuseNotes
 {
     /// <summary>The notes on a fuse of a marked current; none for other parts.</summary>
-    public static IReadOnlyList<WorkedNote> Of(PartValues part)
+    public static IReadOnlyList<WorkedNote> Compute(PartValues part)
     {
         if (part.Kind.Value != PartKinds.Fuse || part.Current is not { Value.Value: > 0m } rated)
         {

@@ -14,7 +14,7 @@ namespace Ohmstead.Assessment.Notes;
 public static class HazardNotes
 {
     private static readonly LimitInStandard BleedsTo = LimitInStandard.All.First(limit =>
-        limit is { Kind: LimitKind.Voltage, Unit: "V d.c.", Value: 60m, Source.Basis: SourceBasis.Published }
+        limit is { Kind: LimitedQuantity.Voltage, Unit: "V d.c.", Value: 60m, Source.Basis: SourceBasis.Published }
     );
 
     /// <summary>The usual cautions of a kind of hazard, without the closing words; empty when the catalogue has none.</summary>
@@ -33,7 +33,7 @@ public static class HazardNotes
             return notes;
         }
 
-        if (StoredEnergy.Of(held.Farads, held.Volts).Is(out var energy, out _))
+        if (StoredEnergy.Compute(held.Farads, held.Volts).Is(out var energy, out _))
         {
             var joules = QuantityText.Format(new Quantity(decimal.Round(energy.Joules, 4), Dimension.Energy), 3);
             notes.Add(

@@ -20,22 +20,22 @@ public static class PartNotes
     private const double ReferenceHours = 1000;
 
     /// <summary>The notes on one verdict.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
-        (Frequency(verdict) ?? Beside(reading, verdict) ?? Ageing(board, reading, verdict)) is { } note ? [note] : [];
+    public static IReadOnlyList<WorkedNote> Compute(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
+        (Frequency(verdict) ?? ReadTogether(reading, verdict) ?? Ageing(board, reading, verdict)) is { } note ? [note] : [];
 
     /// <summary>How far a frequency is off, with what it makes a clock lose or gain a day; null for other verdicts.</summary>
     public static WorkedNote? Frequency(Verdict verdict)
     {
         if (
             verdict is not { Measured: Measured.Frequency, Limit.Nominal: { Value: > 0m } nominal, Exact: { } read }
-            || !PartsPerMillion.Of(read.Value, nominal.Value).Is(out var off, out _)
+            || !PartsPerMillion.Compute(read.Value, nominal.Value).Is(out var off, out _)
         )
         {
             return null;
         }
 
         var perDay = decimal.Round(PartsPerMillion.SecondsADay(off.Value), 2);
-        return WorkedNote.Of(
+        return WorkedNote.From(
             $"a clock from it {(perDay < 0m ? "loses" : "gains")} "
                 + $"{QuantityText.Format(new Quantity(Math.Abs(perDay), Dimension.Number))} s a day",
             off
@@ -43,12 +43,12 @@ public static class PartNotes
     }
 
     // What lies beside a resistor that reads low in circuit, if it is as marked.
-    private static WorkedNote? Beside(AssessedReading reading, Verdict verdict) =>
+    private static WorkedNote? ReadTogether(AssessedReading reading, Verdict verdict) =>
         verdict is { Measured: Measured.Resistance, Limit: { Nominal: { } marked, Interval.Lower: { } lower }, Exact: { } read }
         && reading.Reading.Circuit is { Value: Circuit.In }
         && read.Value < lower.Value
         && ParallelPath.RestOhms(marked.Value, read.Value).Is(out var rest, out _)
-            ? WorkedNote.Of(
+            ? WorkedNote.From(
                 $"with the part as marked, {QuantityText.Format(new Quantity(rest.Value, Dimension.Resistance), 3)} "
                     + $"in parallel reads the same",
                 rest

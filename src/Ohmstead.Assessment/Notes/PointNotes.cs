@@ -29,7 +29,7 @@ public static class PointNotes
         )
         {
             notes.Add(
-                WorkedNote.Of(
+                WorkedNote.From(
                     $"to run it without its own load, {QuantityText.Format(new Quantity(load.Value.Ohms, Dimension.Resistance), 3)} "
                         + $"draws {QuantityText.FormatPercent(DummyLoad.UsualShare)} of the rated {rated.Text}; defer to local codes "
                         + "and licensed practice",
@@ -41,7 +41,7 @@ public static class PointNotes
         if (point.Winding is { } winding && NoLoadPeak.Volts(winding.Value.Value, UsualRegulation, MainsHigh, 0m).Is(out var peak, out _))
         {
             notes.Add(
-                WorkedNote.Of(
+                WorkedNote.From(
                     "without load and with high mains it may climb to "
                         + $"{QuantityText.Format(new Quantity(peak.Value, Dimension.Voltage), 3)}{Rated(board, point, peak.Value)}; "
                         + $"{Estimate}",
@@ -92,17 +92,17 @@ public static class PointNotes
                 Headroom(board, visit, point, values),
                 Loading(point, values, method),
             }.OfType<WorkedNote>(),
-            .. WaveformNotes.Of(board, point, values, frequency),
+            .. WaveformNotes.Compute(board, point, values, frequency),
         ];
 
     /// <summary>What follows from a proof entry.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedProof proof) =>
+    public static IReadOnlyList<WorkedNote> Compute(BoardAssessment board, AssessedProof proof) =>
         proof.Point is { } point
             ? OfReadings(board, point, proof.VisitOrder, proof.Proof.Values, ValueOf(proof.Proof.Values, Measured.Frequency), null)
             : [];
 
     /// <summary>What follows from a reading at a point.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
+    public static IReadOnlyList<WorkedNote> Compute(BoardAssessment board, AssessedReading reading) =>
         reading.Point is { } point
             ? OfReadings(
                 board,
@@ -139,7 +139,7 @@ public static class PointNotes
             return ReservoirRipple
                 .Evidence(ripple.Value, current.Value, pulses.Value, Rectifier.HalfWave, lower.Value)
                 .Is(out var evidence, out _)
-                ? WorkedNote.Of(
+                ? WorkedNote.From(
                     $"{name.Value} has at most "
                         + $"{QuantityText.Format(new Quantity(evidence.Value.AtMostFarads, Dimension.Capacitance), 3)} by its ripple, "
                         + $"{(evidence.Value.ProvedLow ? "which proves it low" : "which proves nothing")}",
@@ -149,7 +149,7 @@ public static class PointNotes
         }
 
         return ReservoirRipple.FaradsFor(ripple.Value, current.Value, pulses.Value, Rectifier.HalfWave).Is(out var bound, out _)
-            ? WorkedNote.Of(
+            ? WorkedNote.From(
                 $"{name.Value} has at most {QuantityText.Format(new Quantity(bound.Value, Dimension.Capacitance), 3)} by its ripple",
                 bound
             )
@@ -182,7 +182,7 @@ public static class PointNotes
             headroom.Value < 0m
                 ? $"the regulator lacks headroom by {left} at the bottom of the ripple"
                 : $"the regulator has {left} of headroom";
-        return WorkedNote.Of(
+        return WorkedNote.From(
             $"{said}, input read at {name.Value}, least input as of a usual regulator of this voltage at full load; "
                 + $"{Words(regulator.Judge(input.Value, output.Value))}"
                 + (ValueOf(before, Measured.Ripple) is null ? ", ripple of the input not read" : string.Empty),
@@ -205,7 +205,7 @@ public static class PointNotes
         if (
             method is null
             || ValueOf(values, Measured.Voltage) is not { } shown
-            || MeterWords.Of(method) is not { } meter
+            || MeterWords.Parse(method) is not { } meter
             || !MeterLoading.MeterOhms(meter.OhmsPerVolt, meter.RangeVolts).Is(out var ohms, out _)
         )
         {
@@ -223,7 +223,7 @@ public static class PointNotes
         }
 
         return MeterLoading.Share(ohms, source.Value.Value).Is(out var share, out _) && share.Value > 0m
-            ? WorkedNote.Of(
+            ? WorkedNote.From(
                 $"its meter shows {VerdictShare(share.Value)} of the voltage that is there without it, "
                     + $"{QuantityText.Format(new Quantity(shown.Value / share.Value, Dimension.Voltage), 4)}",
                 share

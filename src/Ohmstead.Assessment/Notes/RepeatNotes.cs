@@ -18,7 +18,7 @@ public static class RepeatNotes
     private const string Source = "JCGM 100:2008, 4.2.3 (from memory)";
 
     /// <summary>The note on the last of the repeated readings; none for the others.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict)
+    public static IReadOnlyList<WorkedNote> Compute(BoardAssessment board, AssessedReading reading, Verdict verdict)
     {
         var all = board.ReadTogether.RepeatsUpTo(reading, verdict.Measured);
 
@@ -31,7 +31,7 @@ public static class RepeatNotes
 
         decimal[] values = [.. alike.Select(other => FigureOf(other, verdict.Measured)!.Value)];
         return RepeatedReadings
-            .Of([
+            .Evaluate([
                 [.. values.Select(value => (double)value)],
             ])
             .Is(out var repeated, out _)

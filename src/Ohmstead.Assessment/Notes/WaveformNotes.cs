@@ -16,7 +16,7 @@ public static class WaveformNotes
 
     /// <summary>The note on values read together at a point; none where the winding, the load or the frequency of the ripple is not
     /// known.</summary>
-    public static IReadOnlyList<WorkedNote> Of(
+    public static IReadOnlyList<WorkedNote> Compute(
         BoardAssessment board,
         TestPoint point,
         ImmutableArray<ReadValue> values,
@@ -39,7 +39,7 @@ public static class WaveformNotes
         var mains = (double)pulses.Value / (isFullWave ? 2 : 1);
         var load = (double)(voltage.Value / current.Value);
         return ReservoirWaveform
-            .Of(
+            .Compute(
                 (double)winding.Value.Value * PeakOfRms,
                 mains,
                 (double)marked.Value.Value,

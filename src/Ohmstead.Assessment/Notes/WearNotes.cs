@@ -18,7 +18,7 @@ public static class WearNotes
     private const decimal LowFrequencyHertz = 1_000m;
 
     /// <summary>The notes on one verdict.</summary>
-    public static IReadOnlyList<WorkedNote> Of(AssessedReading reading, Verdict verdict)
+    public static IReadOnlyList<WorkedNote> Compute(AssessedReading reading, Verdict verdict)
     {
         if (
             (reading.Lot?.Values ?? reading.Place?.Values) is not { } part
@@ -70,7 +70,7 @@ public static class WearNotes
             && SurgeVoltage.Volts(rated.Value.Value).Is(out var surge, out _)
         )
         {
-            yield return WorkedNote.Of(
+            yield return WorkedNote.From(
                 $"for {works.Text} in its place it is rated {rated.Text} and bears short surges to "
                     + $"{QuantityText.Format(new Quantity(surge.Value, Dimension.Voltage))}",
                 surge
@@ -87,7 +87,7 @@ public static class WearNotes
 
         if (frequency.Value.Value >= HighFrequencyHertz && TypicalEsr.TypicalAt100KiloHertz(marked.Value.Value).Is(out var typical, out _))
         {
-            yield return WorkedNote.Of("typical of a new part at 100 kHz, for orientation and no limit", typical);
+            yield return WorkedNote.From("typical of a new part at 100 kHz, for orientation and no limit", typical);
         }
 
         if (
@@ -96,7 +96,7 @@ public static class WearNotes
             && TypicalEsr.UpperBoundAt120Hertz(marked.Value.Value, rated.Value.Value).Is(out var most, out _)
         )
         {
-            yield return WorkedNote.Of(
+            yield return WorkedNote.From(
                 $"a new general-purpose part has at most "
                     + $"{QuantityText.Format(new Quantity(most.Value, Dimension.Resistance), 3)} at 120 Hz",
                 most
@@ -112,7 +112,7 @@ public static class WearNotes
             && GridLeak.ShiftVolts(across.Value.Value, ohms, UsualGridLeakOhms).Is(out var shift, out _)
         )
         {
-            yield return WorkedNote.Of(
+            yield return WorkedNote.From(
                 $"into a grid leak of 1 MΩ it would lift the grid by "
                     + $"{QuantityText.Format(new Quantity(shift.Value, Dimension.Voltage), 3)}; "
                     + $"{QuantityText.Format(new Quantity(GridLeak.AcceptedVolts, Dimension.Voltage))} is usually accepted",

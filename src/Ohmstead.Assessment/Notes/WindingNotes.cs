@@ -17,7 +17,7 @@ public static class WindingNotes
     private const decimal MainsHertz = 50m;
 
     /// <summary>The notes on one verdict.</summary>
-    public static IReadOnlyList<WorkedNote> Of(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
+    public static IReadOnlyList<WorkedNote> Compute(BoardAssessment board, AssessedReading reading, Verdict verdict) =>
         verdict.Measured == Measured.Inductance
         && reading.Place?.Values is { Kind.Value: var kind, Role.Value: PartRole.Filter }
         && kind == PartKinds.Inductor
@@ -25,7 +25,7 @@ public static class WindingNotes
         && ChokeInput.LargestLoadOhms(henries.Value, MainsHertz).Is(out var load, out _)
             ?
             [
-                WorkedNote.Of(
+                WorkedNote.From(
                     $"if it stands first after a full-wave rectifier at 50 Hz, a load above "
                         + $"{QuantityText.Format(new Quantity(load.Value, Dimension.Resistance), 3)}, bleeder included, lets the "
                         + "voltage climb",
@@ -53,7 +53,7 @@ public static class WindingNotes
         }
 
         return CopperRise.Kelvin(coldOhms.Value, warmOhms.Value, start.Value.Value, end.Value.Value).Is(out var rise, out _)
-            ? WorkedNote.Of(
+            ? WorkedNote.From(
                 $"the winding is {QuantityText.Format(new Quantity(rise.Value, Dimension.Number), 3)} K warmer than at the "
                     + $"reading before, if it is copper",
                 rise

@@ -12,6 +12,6 @@ public sealed record WorkedNote(string Says, string Arithmetic, string Source)
     /// <summary>The note on one line.</summary>
     public string Line => $"{Says}: {Arithmetic} ({Source})";
 
-    internal static WorkedNote Of<T>(string says, Worked<T> worked) =>
+    internal static WorkedNote From<T>(string says, Worked<T> worked) =>
         new(says, string.Join("; ", worked.Remarks.Prepend(worked.Arithmetic.Text)), worked.Source.Text);
 }

@@ -67,7 +67,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         var obligations = ImmutableArray.CreateBuilder<Obligation>();
         foreach (var rule in ObligationCatalogue.All)
         {
-            foreach (var obligation in rule.Of(board))
+            foreach (var obligation in rule.Ask(board))
             {
                 obligations.Add(obligation);
             }

@@ -32,12 +32,12 @@ public sealed class BoardsTogether
     /// <param name="workshop">What they refer to.</param>
     /// <param name="boards">What was kept of each, in order of path.</param>
     /// <param name="today">The day of this run.</param>
-    public static BoardsTogether Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
+    public static BoardsTogether Compare(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
-        var under = CollectionUnderCheck.Of(workshop, boards, today);
+        var under = CollectionUnderCheck.From(workshop, boards, today);
         ImmutableArray<Finding> findings = [.. CheckCatalogue.Together.SelectMany(check => check.Look(under))];
-        var pieces = PieceShares.Of(workshop, [.. boards.SelectMany(board => board.Claims)]);
-        return new(findings, SharedFaults.Of(workshop, findings), pieces, Otherwise(workshop, boards, pieces));
+        var pieces = PieceShares.ShareOut(workshop, [.. boards.SelectMany(board => board.Claims)]);
+        return new(findings, SharedFaults.From(workshop, findings), pieces, Otherwise(workshop, boards, pieces));
     }
 
     /// <summary>Whether a board that was judged by itself must be judged again with this.</summary>
@@ -58,8 +58,8 @@ public sealed class BoardsTogether
         foreach (var byBoard in asked.SelectMany(claims => claims.GroupBy(claim => claim.Path, StringComparer.Ordinal)))
         {
             PieceClaim[] claims = [.. byBoard];
-            var alone = PieceShares.Of(claims, lots.Passed);
-            if (claims.Any(claim => pieces.Of(claim) is not { } share || !share.IsLike(alone.Of(claim))))
+            var alone = PieceShares.ShareOut(claims, lots.Passed);
+            if (claims.Any(claim => pieces.For(claim) is not { } share || !share.IsLike(alone.For(claim))))
             {
                 changed.Add(byBoard.Key);
             }

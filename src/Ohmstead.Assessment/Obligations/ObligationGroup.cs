@@ -17,7 +17,7 @@ public sealed record ObligationGroup(
 )
 {
     /// <summary>The obligations by kind, in the order of the catalogue; a kind of which there is none is left out.</summary>
-    public static IReadOnlyList<ObligationGroup> Of(ImmutableArray<Obligation> obligations)
+    public static IReadOnlyList<ObligationGroup> Group(ImmutableArray<Obligation> obligations)
     {
         var byKind = obligations.ToLookup(one => one.Kind, StringComparer.Ordinal);
         return

@@ -9,7 +9,7 @@ public static class PlaceRuns
     private const int Shortest = 3;
 
     /// <summary>The runs, in the order given; a name that is in none is one of its own.</summary>
-    public static IReadOnlyList<(string First, string Last)> Of(IReadOnlyList<string> names)
+    public static IReadOnlyList<(string First, string Last)> Join(IReadOnlyList<string> names)
     {
         var runs = new List<(string, string)>();
         var at = 0;
@@ -35,7 +35,7 @@ public static class PlaceRuns
 
     /// <summary>The names in one line.</summary>
     public static string Words(IReadOnlyList<string> names) =>
-        string.Join(", ", Of(names).Select(run => run.First == run.Last ? run.First : $"{run.First} to {run.Last}"));
+        string.Join(", ", Join(names).Select(run => run.First == run.Last ? run.First : $"{run.First} to {run.Last}"));
 
     private static bool Follows(string name, string next)
     {

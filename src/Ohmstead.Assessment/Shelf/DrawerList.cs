@@ -33,7 +33,7 @@ public static class DrawerList
     /// <param name="workshop">The drawer.</param>
     /// <param name="use">What all boards took of it.</param>
     /// <param name="today">The day to judge shelf life by.</param>
-    public static IReadOnlyList<DrawerLine> Of(Workshop workshop, LotUse use, DateOnly today)
+    public static IReadOnlyList<DrawerLine> List(Workshop workshop, LotUse use, DateOnly today)
     {
         var judge = new ReadingJudge(workshop);
         return
@@ -43,7 +43,7 @@ public static class DrawerList
                 .Select(lot =>
                     Line(
                         workshop,
-                        LotPieces.Of(workshop, judge, lot.Id.Value, use.ReadGood(lot.Id.Value)),
+                        LotPieces.Gather(workshop, judge, lot.Id.Value, use.ReadGood(lot.Id.Value)),
                         lot,
                         use.Fitted(lot.Id.Value),
                         today
@@ -54,10 +54,10 @@ public static class DrawerList
 
     private static DrawerLine Line(Workshop workshop, LotPieces pieces, Lot lot, int fitted, DateOnly today)
     {
-        var shelf = ShelfLife.Of(lot, today);
+        var shelf = ShelfLife.For(lot, today);
         var isHere = workshop.HasCome(lot);
         var left = lot.Quantity?.Value - fitted - pieces.Scrapped;
-        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.Of(pieces, shelf, today), lot, left)])
+        return new(lot, fitted, isHere, shelf, left is 0 || !isHere ? [] : [.. ToDo(LotDoubts.For(pieces, shelf, today), lot, left)])
         {
             Scrapped = pieces.Scrapped,
             BadInWords = pieces.ShareInWords,

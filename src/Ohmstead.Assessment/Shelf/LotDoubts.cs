@@ -18,11 +18,11 @@ public readonly record struct LotDoubts(BenchVisit? FailedOn, bool IsUnread, She
     /// <param name="lot">The lot.</param>
     /// <param name="today">The day to judge shelf life by.</param>
     /// <param name="goodOnBoards">How many of it were read for the place that they went to, and did not fail.</param>
-    internal static LotDoubts Of(Workshop workshop, ReadingJudge judge, Lot lot, DateOnly today, int goodOnBoards = 0) =>
-        Of(LotPieces.Of(workshop, judge, lot.Id.Value, goodOnBoards), ShelfLife.Of(lot, today), today);
+    internal static LotDoubts For(Workshop workshop, ReadingJudge judge, Lot lot, DateOnly today, int goodOnBoards = 0) =>
+        For(LotPieces.Gather(workshop, judge, lot.Id.Value, goodOnBoards), ShelfLife.For(lot, today), today);
 
     /// <summary>The doubts that follow from pieces and age.</summary>
-    internal static LotDoubts Of(LotPieces pieces, ShelfLife? shelf, DateOnly today) =>
+    internal static LotDoubts For(LotPieces pieces, ShelfLife? shelf, DateOnly today) =>
         new(
             pieces.FailedOn,
             !pieces.StillThere.Any(),

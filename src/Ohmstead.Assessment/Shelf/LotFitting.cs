@@ -14,7 +14,7 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     public bool WasReadGood { get; init; }
 
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
-    public static IEnumerable<LotFitting> Of(BoardHistory board, string lot) =>
+    public static IEnumerable<LotFitting> FromLot(BoardHistory board, string lot) =>
         All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
 
     /// <summary>All fittings of known lots on one board, in order of time, each with the name of its lot.</summary>

@@ -66,7 +66,7 @@ public sealed class LotPieces
             ? null
             : string.Create(CultureInfo.InvariantCulture, $"{Bad} of {Looked} looked at {(Bad == 1 ? "was" : "were")} bad")
                 + (
-                    ShareFailed.Of(Bad, Looked) is { } share
+                    ShareFailed.Compute(Bad, Looked) is { } share
                         ? string.Create(
                             CultureInfo.InvariantCulture,
                             $" ({FamilyWords.Percent(share.Share)}, with 95 % between {FamilyWords.Percent(share.Low)} and "
@@ -88,7 +88,7 @@ public sealed class LotPieces
     /// <param name="judge">Judges what was read.</param>
     /// <param name="lot">The name of the lot.</param>
     /// <param name="goodOnBoards">How many were read for the place that they went to, and did not fail.</param>
-    public static LotPieces Of(Workshop workshop, ReadingJudge judge, string lot, int goodOnBoards = 0)
+    public static LotPieces Gather(Workshop workshop, ReadingJudge judge, string lot, int goodOnBoards = 0)
     {
         var read = Grouped(
             workshop
@@ -131,7 +131,7 @@ public sealed class LotPieces
     /// <summary>Incoming readings of the pieces of a lot that are not in the bin.</summary>
     internal static IEnumerable<(BenchVisit Visit, Reading Reading)> ReadingsStillThere(Workshop workshop, string lot) =>
         workshop.Scrapped.Contains(lot)
-            ? Of(workshop, new ReadingJudge(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
+            ? Gather(workshop, new ReadingJudge(workshop), lot).StillThere.Select(reading => (reading.Visit, reading.Reading))
             : workshop.IncomingReadings[lot];
 
     // Readings that name a piece are of that piece. Of those that name none, the readings of one visit are of one piece until a quantity

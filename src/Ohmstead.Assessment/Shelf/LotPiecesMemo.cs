@@ -58,7 +58,7 @@ internal sealed class LotPiecesMemo(Workshop workshop, ReadingJudge judge)
     {
         if (!pieces.TryGetValue(lot, out var known))
         {
-            pieces[lot] = known = LotPieces.Of(workshop, judge, lot);
+            pieces[lot] = known = LotPieces.Gather(workshop, judge, lot);
         }
 
         return known;

@@ -44,11 +44,11 @@ public sealed record LotStory(
     /// <param name="lot">The lot.</param>
     /// <param name="fittings">Where its parts were fitted, in any order.</param>
     /// <param name="today">The day of this run.</param>
-    public static LotStory Of(Workshop workshop, Lot lot, IEnumerable<LotFitting> fittings, DateOnly today)
+    public static LotStory Gather(Workshop workshop, Lot lot, IEnumerable<LotFitting> fittings, DateOnly today)
     {
         var judge = new ReadingJudge(workshop);
-        var dates = LotDates.Of(lot, today);
-        var shelf = ShelfLife.Of(lot, today);
+        var dates = LotDates.Read(lot, today);
+        var shelf = ShelfLife.For(lot, today);
         AssessedReading[] incoming =
         [
             .. workshop
@@ -63,12 +63,12 @@ public sealed record LotStory(
                 .ThenBy(fitting => fitting.Board, StringComparer.Ordinal)
                 .ThenBy(fitting => fitting.Reference, StringComparer.Ordinal),
         ];
-        var pieces = LotPieces.Of(workshop, judge, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
+        var pieces = LotPieces.Gather(workshop, judge, lot.Id.Value, taken.Count(fitting => fitting.WasReadGood));
         return new(lot, dates, shelf, incoming, taken)
         {
             Pieces = pieces,
             Scraps = [.. workshop.Scrapped[lot.Id.Value]],
-            Doubts = LotDoubts.Of(pieces, shelf, today),
+            Doubts = LotDoubts.For(pieces, shelf, today),
             Ages = lot.Values.Kind.Value.DriesOut ? AgesOf(lot, dates, today) : [],
         };
     }
@@ -82,7 +82,7 @@ public sealed record LotStory(
         var ages = new List<(DateOnly, ShelfAge)>(1);
         foreach (var day in days)
         {
-            if (ShelfAge.Of(day, today).Is(out var age, out _))
+            if (ShelfAge.Compute(day, today).Is(out var age, out _))
             {
                 ages.Add((day, age));
             }

@@ -102,7 +102,7 @@ internal static class InCircuitReading
 
     // The most that a resistance beside a good part makes of its ESR; null where the reactance is not known.
     private static decimal? LargestEsr(Limit limit) =>
-        limit is { ReadAt: { } read, Beside: { } farads, Interval.Upper: { } upper }
+        limit is { ReadAt: { } read, LeastBesidePath: { } farads, Interval.Upper: { } upper }
         && BesideACapacitor.LargestEsr(Governing(limit, upper), read.Value, farads.Value).Is(out var most, out _)
             ? most.Value
             : null;
@@ -112,7 +112,7 @@ internal static class InCircuitReading
     // What beside a part just on its limit makes this reading, with the figures put in.
     private static LazyText? Explains(Measured measured, Limit limit, Quantity value)
     {
-        if (limit is not { ReadAt: { } read, Beside: { } beside, Interval.Upper: { } upper })
+        if (limit is not { ReadAt: { } read, LeastBesidePath: { } beside, Interval.Upper: { } upper })
         {
             return null;
         }

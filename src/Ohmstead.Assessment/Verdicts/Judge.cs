@@ -113,7 +113,7 @@ public static class Judge
         if (
             uncertainty is null
             || !ConformityDecision
-                .Of(value.Value, uncertainty.Expanded.Value, held.Lower?.Value, held.Upper?.Value, rule)
+                .Decide(value.Value, uncertainty.Expanded.Value, held.Lower?.Value, held.Upper?.Value, rule)
                 .Is(out var decision, out _)
         )
         {
@@ -223,7 +223,7 @@ public static class Judge
 
     private static LazyText PoorRatio(decimal half, decimal expanded) =>
         new(() =>
-            TestUncertaintyRatio.Of(half, expanded).Is(out var ratio, out _)
+            TestUncertaintyRatio.Compute(half, expanded).Is(out var ratio, out _)
                 ? $"warning: {ratio.Warning} ({ratio.Arithmetic}; {TestUncertaintyRatio.Source.Text})"
                 : "the test uncertainty ratio cannot be computed"
         );
@@ -255,13 +255,13 @@ public static class Judge
         : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Of(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin}): "
-            + $"{VerdictWords.Of(outcome)}"
+            $"{VerdictWords.Describe(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Describe(limit.Kind)}, {limit.Origin}): "
+            + $"{VerdictWords.Describe(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 
     private sealed class NoLimit(Measured measured, Written<Indication> reading) : LazyText
     {
-        protected override string Write() => $"{VerdictWords.Of(measured)} {reading.Text}: no limit is known for it";
+        protected override string Write() => $"{VerdictWords.Describe(measured)} {reading.Text}: no limit is known for it";
     }
 }

@@ -25,7 +25,7 @@ public sealed record MeterDoubt(LazyText Why)
     /// <param name="measured">What was measured.</param>
     /// <param name="value">What it showed.</param>
     /// <param name="lapsed">The end of its calibration, as <see cref="LongLapsed"/> tells it for the day of the reading.</param>
-    public static MeterDoubt? Of(Instrument instrument, Measured measured, Quantity value, DateOnly? lapsed)
+    public static MeterDoubt? Find(Instrument instrument, Measured measured, Quantity value, DateOnly? lapsed)
     {
         if (ReadingUncertainty.EndOfRange(instrument, measured) is { } reach && Math.Abs(value.Value) > reach.Value)
         {
@@ -39,7 +39,7 @@ public sealed record MeterDoubt(LazyText Why)
     private static MeterDoubt BeyondRange(Instrument instrument, Measured measured, Quantity reach) =>
         new(
             new LazyText(() =>
-                $"{instrument.Id.Value} is good for {VerdictWords.Of(measured)} up to {QuantityText.Format(reach)}, and this lies "
+                $"{instrument.Id.Value} is good for {VerdictWords.Describe(measured)} up to {QuantityText.Format(reach)}, and this lies "
                 + "beyond"
             )
         )

@@ -205,7 +205,7 @@ internal static class OneSided
                 return new(IsHigh: true, IsStrict: true, meter.Reach?.Value, meter.Reach is null ? NoRange : null) { IsAtMeter = true };
         }
 
-        var word = OpenOrShort.Of(reading.Kind, measured, part);
+        var word = OpenOrShort.Explain(reading.Kind, measured, part);
         return word.Meaning switch
         {
             WordMeaning.Failed => new(false, false, null, word.Why) { Certain = VerdictOutcome.Outside },
@@ -244,9 +244,9 @@ internal static class OneSided
         : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Of(measured)} {reading.Text}"
-            + (limit is null ? string.Empty : $" against {limit.InWords} ({VerdictWords.Of(limit.Kind)}, {limit.Origin})")
-            + $": {VerdictWords.Of(outcome)}"
+            $"{VerdictWords.Describe(measured)} {reading.Text}"
+            + (limit is null ? string.Empty : $" against {limit.InWords} ({VerdictWords.Describe(limit.Kind)}, {limit.Origin})")
+            + $": {VerdictWords.Describe(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }
 }
@@ -263,7 +263,7 @@ public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quanti
     /// <param name="measured">What was measured.</param>
     /// <param name="shown">What it showed.</param>
     /// <param name="lapsed">The end of its calibration, where that is long gone; else null.</param>
-    public static MeterReach Of(Instrument? instrument, Measured measured, Indication shown, DateOnly? lapsed)
+    public static MeterReach For(Instrument? instrument, Measured measured, Indication shown, DateOnly? lapsed)
     {
         if (instrument is null)
         {
@@ -272,11 +272,15 @@ public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quanti
 
         if ((shown.Exact ?? shown.Bound) is { } figure)
         {
-            return new(ReadingUncertainty.Of(instrument, measured, figure), null, MeterDoubt.Of(instrument, measured, figure, lapsed));
+            return new(
+                ReadingUncertainty.Compute(instrument, measured, figure),
+                null,
+                MeterDoubt.Find(instrument, measured, figure, lapsed)
+            );
         }
 
         return ReadingUncertainty.EndOfRange(instrument, measured) is { } end
-            ? new(ReadingUncertainty.Of(instrument, measured, end), end, MeterDoubt.Of(instrument, measured, end, lapsed))
+            ? new(ReadingUncertainty.Compute(instrument, measured, end), end, MeterDoubt.Find(instrument, measured, end, lapsed))
             : default;
     }
 }

@@ -49,7 +49,7 @@ internal readonly record struct OpenOrShort(WordMeaning Meaning, decimal? Figure
     private const decimal StickVolts = 2_000m;
 
     /// <summary>What a word says of a quantity of a part; of a test point where there is no part.</summary>
-    internal static OpenOrShort Of(IndicationKind word, Measured measured, IMarkedPart? part) =>
+    internal static OpenOrShort Explain(IndicationKind word, Measured measured, IMarkedPart? part) =>
         word == IndicationKind.Open ? Open(measured, part) : Short(measured, part);
 
     private static OpenOrShort Open(Measured measured, IMarkedPart? part) =>

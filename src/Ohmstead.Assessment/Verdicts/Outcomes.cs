@@ -12,7 +12,7 @@ public static class Outcomes
     /// <param name="test">The result of a functional test, pass or fail, or null when there was none.</param>
     public static VerdictOutcome Together(ImmutableArray<Verdict> verdicts, Written<TestResult>? test)
     {
-        var together = test is null ? VerdictOutcome.NoLimit : Of(test.Value);
+        var together = test is null ? VerdictOutcome.NoLimit : From(test.Value);
         for (var at = 0; at < verdicts.Length; at++)
         {
             if (Weight(verdicts[at].Outcome) > Weight(together))
@@ -36,7 +36,7 @@ public static class Outcomes
         };
 
     /// <summary>What a functional test says.</summary>
-    public static VerdictOutcome Of(TestResult test) =>
+    public static VerdictOutcome From(TestResult test) =>
         test switch
         {
             TestResult.Pass => VerdictOutcome.Inside,

@@ -18,7 +18,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     public const string RuleCited = "; " + Rule;
 
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
-    public static ReadingUncertainty? Of(Instrument instrument, Measured measured, Quantity value)
+    public static ReadingUncertainty? Compute(Instrument instrument, Measured measured, Quantity value)
     {
         if (Fitting(instrument.Accuracies, RangeFor(measured), Math.Abs(value.Value)) is not { } fitting)
         {

@@ -10,7 +10,7 @@ namespace Ohmstead.Assessment.Verdicts;
 public static class VerdictWords
 {
     /// <summary>The outcome as a person reads it.</summary>
-    public static string Of(VerdictOutcome outcome) =>
+    public static string Describe(VerdictOutcome outcome) =>
         outcome switch
         {
             VerdictOutcome.Inside => "inside",
@@ -31,7 +31,7 @@ public static class VerdictWords
         };
 
     /// <summary>The kind of limit as a person reads it.</summary>
-    public static string Of(LimitKind kind) =>
+    public static string Describe(LimitKind kind) =>
         kind switch
         {
             LimitKind.Delivery => "delivery limit",
@@ -40,7 +40,7 @@ public static class VerdictWords
         };
 
     /// <summary>What was measured, as a person reads it.</summary>
-    public static string Of(Measured measured) =>
+    public static string Describe(Measured measured) =>
         measured switch
         {
             Measured.Esr => "ESR",
@@ -93,5 +93,5 @@ public static class VerdictWords
 
     private static decimal Tenths(decimal fraction) => Math.Round(fraction * 100m, 1, MidpointRounding.AwayFromZero);
 
-    private static string InPercent(string sign, decimal rounded) => sign + DecimalText.Of(rounded, 1, "%");
+    private static string InPercent(string sign, decimal rounded) => sign + DecimalText.Format(rounded, 1, "%");
 }

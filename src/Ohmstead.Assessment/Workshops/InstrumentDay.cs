@@ -10,7 +10,7 @@ namespace Ohmstead.Assessment.Workshops;
 public readonly record struct InstrumentDay(string Instrument, DateOnly Day, int Readings)
 {
     /// <summary>The instruments of visits, in order of the visits and then as they first occur.</summary>
-    public static IReadOnlyList<InstrumentDay> Of(ImmutableArray<BenchVisit> visits)
+    public static IReadOnlyList<InstrumentDay> Collect(ImmutableArray<BenchVisit> visits)
     {
         var days = new List<InstrumentDay>();
         foreach (var visit in visits)

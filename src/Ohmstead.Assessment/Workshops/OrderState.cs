@@ -25,7 +25,7 @@ public enum OrderState
 public static class OrderStates
 {
     /// <summary>The state of an order.</summary>
-    public static OrderState Of(Order order) =>
+    public static OrderState For(Order order) =>
         order.Received is not null ? OrderState.Received
         : order.Cancelled is not null ? OrderState.Cancelled
         : order.Lost is not null ? OrderState.Lost

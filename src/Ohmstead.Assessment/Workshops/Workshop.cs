@@ -81,7 +81,7 @@ public sealed class Workshop
         lot.Received is not null
         || lot.Order is not { } name
         || Orders.GetValueOrDefault(name.Value) is not { } order
-        || OrderStates.Of(order) == OrderState.Received;
+        || OrderStates.For(order) == OrderState.Received;
 
     private static FrozenDictionary<string, T> ByName<T>(IReadOnlyList<T> items, Func<T, string> name) =>
         items.DistinctBy(name, StringComparer.Ordinal).ToFrozenDictionary(name, StringComparer.Ordinal);

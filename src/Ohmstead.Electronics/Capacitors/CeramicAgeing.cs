@@ -58,7 +58,7 @@ public static class CeramicAgeing
             });
 
     private static Domain Checked(double ratePerDecade, double hours) =>
-        Domain.Of(
+        Domain.Require(
             Domain.Within("ageing rate per decade", ratePerDecade, 0, 0.2),
             Domain.Within("hours since the last heat", hours, 1, 1e9)
         );

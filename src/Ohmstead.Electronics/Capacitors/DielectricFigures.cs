@@ -212,7 +212,7 @@ public sealed record DielectricFigures(
     /// ohm.</summary>
     public Outcome<Worked<decimal>> LeastInsulationOhms(decimal farads) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("capacitance", farads),
                 Domain.That(InsulationSeconds is not null || InsulationOhms is not null, $"no insulation figure is known for {Dielectric}")
             )

@@ -20,7 +20,7 @@ public static class EsrTemperature
     /// <summary>The least share of the ESR at 20 degrees that a sound part shows when it is warmer; from 85 degrees on the same.</summary>
     public static Outcome<Worked<decimal>> LeastShareWarm(decimal celsius) =>
         Domain
-            .Of(Domain.Within("temperature", celsius, ReferenceCelsius, 150m))
+            .Require(Domain.Within("temperature", celsius, ReferenceCelsius, 150m))
             .Compute(() =>
             {
                 decimal at = Math.Min(celsius, HighestCelsius);

@@ -15,7 +15,7 @@ public static class GridLeak
     /// to a bias of 10 V.</summary>
     public static Outcome<Worked<decimal>> AcceptedVoltsFor(decimal biasVolts) =>
         Domain
-            .Of(Domain.Positive("bias", Math.Abs(biasVolts)))
+            .Require(Domain.Positive("bias", Math.Abs(biasVolts)))
             .Compute(() =>
             {
                 decimal volts = ShareOfBias * Math.Abs(biasVolts);
@@ -29,7 +29,7 @@ public static class GridLeak
     /// <summary>How far the grid is lifted, V Rg / (Rins + Rg), in volt.</summary>
     public static Outcome<Worked<decimal>> ShiftVolts(decimal acrossVolts, decimal insulationOhms, decimal gridLeakOhms) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("voltage", acrossVolts),
                 Domain.NotNegative("insulation resistance", insulationOhms),
                 Domain.Positive("grid leak", gridLeakOhms)
@@ -50,7 +50,7 @@ public static class GridLeak
         decimal shiftVolts = AcceptedVolts
     ) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("voltage", acrossVolts),
                 Domain.Positive("grid leak", gridLeakOhms),
                 Domain.Positive("grid shift", shiftVolts)

@@ -41,7 +41,7 @@ public static class InsulationConditions
     /// <remarks>A straight line in the logarithm between the two ends that are published, carried on into the cold.</remarks>
     public static Outcome<Worked<decimal>> Share(decimal celsius) =>
         Domain
-            .Of(Domain.Within("temperature", celsius, -60m, 150m))
+            .Require(Domain.Within("temperature", celsius, -60m, 150m))
             .Compute(() =>
             {
                 decimal share = decimal.Round((decimal)Math.Pow(10, -((double)celsius - 20) / DecadeKelvin), 4);

@@ -13,7 +13,7 @@ public sealed record LeakageRule(string Name, LeakageForm Form, decimal Minutes,
     /// <summary>The limit in microampere, with its working, or a refusal when the rule does not hold for the part.</summary>
     public Outcome<Worked<decimal>> LimitMicroAmperes(decimal farads, decimal ratedVolts) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("capacitance", farads),
                 Domain.Positive("rated voltage", ratedVolts),
                 ratedVolts >= FromVolts && ratedVolts <= ToVolts ? null : OutsideVolts(ratedVolts)

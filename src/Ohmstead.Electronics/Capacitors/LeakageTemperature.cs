@@ -27,7 +27,7 @@ public static class LeakageTemperature
     /// degrees.</summary>
     public static Outcome<Worked<decimal>> ShareCold(decimal celsius) =>
         Domain
-            .Of(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius))
+            .Require(Domain.Within("temperature", celsius, LowestCelsius, ReferenceCelsius))
             .Compute(() =>
             {
                 decimal share = decimal.Round((decimal)Math.Pow(0.5, (20 - (double)celsius) / 20), 4);
@@ -50,7 +50,7 @@ public static class LeakageTemperature
 
     private static Outcome<Worked<decimal>> Factor(decimal celsius, Func<(double Celsius, double Least, double Greatest), double> of) =>
         Domain
-            .Of(Domain.Within("temperature", celsius, ReferenceCelsius, HighestCelsius))
+            .Require(Domain.Within("temperature", celsius, ReferenceCelsius, HighestCelsius))
             .Compute(() =>
             {
                 var (low, high) = (double)celsius <= Points[1].Celsius ? (Points[0], Points[1]) : (Points[1], Points[2]);

@@ -22,18 +22,20 @@ public static class LossFactor
 
     /// <summary>The reactance of a capacitance, 1 / (2 pi f C), in ohm.</summary>
     public static Outcome<decimal> ReactanceOhms(decimal hertz, decimal farads) =>
-        Domain.Of(Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads)).Compute(() => 1m / (TwoPi * hertz * farads));
+        Domain
+            .Require(Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
+            .Compute(() => 1m / (TwoPi * hertz * farads));
 
     /// <summary>The equivalent series resistance, tan delta / (2 pi f C), in ohm.</summary>
     public static Outcome<decimal> EsrOhms(decimal lossFactor, decimal hertz, decimal farads) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("dissipation factor", lossFactor),
                 Domain.Positive("frequency", hertz),
                 Domain.Positive("capacitance", farads)
             )
             .Flatten((lossFactor, hertz, farads), static given =>
-                Outcome<decimal>.Of(given.lossFactor / (TwoPi * given.hertz * given.farads))
+                Outcome<decimal>.From(given.lossFactor / (TwoPi * given.hertz * given.farads))
             );
 
     /// <summary>The largest ESR that a dissipation factor limit allows, with its working.</summary>
@@ -50,31 +52,31 @@ public static class LossFactor
     /// <summary>The dissipation factor, 2 pi f C ESR.</summary>
     public static Outcome<decimal> FromEsr(decimal esrOhms, decimal hertz, decimal farads) =>
         Domain
-            .Of(Domain.NotNegative("ESR", esrOhms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
+            .Require(Domain.NotNegative("ESR", esrOhms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
             .Compute(() => TwoPi * hertz * farads * esrOhms);
 
     /// <summary>The dissipation factor that a resistance in parallel causes by itself, 1 / (2 pi f R C); the capacitance reading is
     /// unharmed in the parallel picture, 1 + D² times as much in the series one.</summary>
     public static Outcome<decimal> FromParallelResistance(decimal ohms, decimal hertz, decimal farads) =>
         Domain
-            .Of(Domain.Positive("resistance", ohms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("resistance", ohms), Domain.Positive("frequency", hertz), Domain.Positive("capacitance", farads))
             .Compute(() => 1m / (TwoPi * hertz * ohms * farads));
 
     /// <summary>The quality factor, 1 / tan delta.</summary>
     public static Outcome<decimal> Quality(decimal lossFactor) =>
-        Domain.Of(Domain.Positive("dissipation factor", lossFactor)).Compute(() => 1m / lossFactor);
+        Domain.Require(Domain.Positive("dissipation factor", lossFactor)).Compute(() => 1m / lossFactor);
 
     /// <summary>The power factor, D / sqrt(1 + D²): the sine of the loss angle where the dissipation factor is its tangent.</summary>
     public static Outcome<double> PowerFactor(double lossFactor) =>
         Domain
-            .Of(Domain.NotNegative("dissipation factor", lossFactor))
+            .Require(Domain.NotNegative("dissipation factor", lossFactor))
             .Compute(() => lossFactor / Math.Sqrt(1 + (lossFactor * lossFactor)));
 
     /// <summary>The magnitude of the impedance, sqrt(ESR² + (2 pi f L - Xc)²), in ohm. Radial electrolytics have some 13 to 18
     /// nH.</summary>
     public static Outcome<double> ImpedanceOhms(double esrOhms, double hertz, double farads, double henries = 0) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("ESR", esrOhms),
                 Domain.Positive("frequency", hertz),
                 Domain.Positive("capacitance", farads),
@@ -85,24 +87,24 @@ public static class LossFactor
     /// <summary>The self-resonant frequency, 1 / (2 pi sqrt(L C)), in hertz.</summary>
     public static Outcome<double> ResonanceHertz(double henries, double farads) =>
         Domain
-            .Of(Domain.Positive("inductance", henries), Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("inductance", henries), Domain.Positive("capacitance", farads))
             .Compute(() => 1 / (2 * Math.PI * Math.Sqrt(henries * farads)));
 
     /// <summary>What a meter set to the parallel picture shows for a series capacitance, Cs / (1 + D²), in farad.</summary>
     public static Outcome<decimal> ParallelFarads(decimal seriesFarads, decimal lossFactor) =>
         Domain
-            .Of(Domain.Positive("capacitance", seriesFarads), Domain.NotNegative("dissipation factor", lossFactor))
+            .Require(Domain.Positive("capacitance", seriesFarads), Domain.NotNegative("dissipation factor", lossFactor))
             .Compute(() => seriesFarads / (1m + (lossFactor * lossFactor)));
 
     /// <summary>The series capacitance behind a parallel reading, Cp (1 + D²), in farad.</summary>
     public static Outcome<decimal> SeriesFarads(decimal parallelFarads, decimal lossFactor) =>
         Domain
-            .Of(Domain.Positive("capacitance", parallelFarads), Domain.NotNegative("dissipation factor", lossFactor))
+            .Require(Domain.Positive("capacitance", parallelFarads), Domain.NotNegative("dissipation factor", lossFactor))
             .Compute(() => parallelFarads * (1m + (lossFactor * lossFactor)));
 
     /// <summary>The parallel resistance that stands for an ESR, ESR (1 + 1/D²), in ohm.</summary>
     public static Outcome<decimal> ParallelOhms(decimal esrOhms, decimal lossFactor) =>
         Domain
-            .Of(Domain.NotNegative("ESR", esrOhms), Domain.Positive("dissipation factor", lossFactor))
+            .Require(Domain.NotNegative("ESR", esrOhms), Domain.Positive("dissipation factor", lossFactor))
             .Compute(() => esrOhms * (1m + (1m / (lossFactor * lossFactor))));
 }

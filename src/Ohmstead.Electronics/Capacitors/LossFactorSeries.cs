@@ -103,10 +103,10 @@ public sealed record LossFactorSeries(string Name, decimal Hertz, IReadOnlyList<
     /// <summary>The strict reading of <see cref="LimitFrom"/> alone: only completed steps count.</summary>
     public static Outcome<decimal> StrictFrom(decimal baseFactor, decimal farads) =>
         Sound(baseFactor, farads)
-            .Flatten((baseFactor, farads), static given => Outcome<decimal>.Of(Completed(given.baseFactor, StepsOf(given.farads))));
+            .Flatten((baseFactor, farads), static given => Outcome<decimal>.From(Completed(given.baseFactor, StepsOf(given.farads))));
 
     private static Domain Sound(decimal baseFactor, decimal farads) =>
-        Domain.Of(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m));
+        Domain.Require(Domain.Positive("capacitance", farads), Domain.Within("dissipation factor", baseFactor, 0m, 10m));
 
     private static decimal StepsOf(decimal farads) => farads <= StepFarads ? 0m : (farads - StepFarads) / StepFarads;
 

@@ -66,7 +66,7 @@ public static class OtherFrequency
         return
             Esr(limitOhms, lowest, readHertz ?? HighestUsualHertz).Is(out Worked<ProvedLimits>? one, out string? reason)
             && Esr(limitOhms, highest, readHertz ?? LowestUsualHertz).Is(out Worked<ProvedLimits>? other, out reason)
-            ? Outcome<Worked<ProvedLimits>>.Of(
+            ? Outcome<Worked<ProvedLimits>>.From(
                 new(
                     new(Math.Min(one.Value.InsideTo, other.Value.InsideTo), Math.Max(one.Value.OutsideAbove, other.Value.OutsideAbove)),
                     new(() => $"from 50 Hz to 100 kHz {one.Arithmetic}, {other.Arithmetic}"),
@@ -83,7 +83,7 @@ public static class OtherFrequency
     private static decimal Most(decimal? readHertz) => Math.Max(readHertz ?? HighestUsualHertz, HighestUsualHertz);
 
     private static Domain Sound(string name, decimal limit, decimal limitHertz, decimal readHertz) =>
-        Domain.Of(
+        Domain.Require(
             Domain.NotNegative(name, limit),
             Domain.Positive("frequency of the limit", limitHertz),
             Domain.Positive("frequency of the reading", readHertz)

@@ -11,7 +11,7 @@ public static class RippleCurrent
     /// </summary>
     public static Outcome<Worked<double>> Equivalent(IReadOnlyList<RippleComponent> components) =>
         Domain
-            .Of(
+            .Require(
                 Domain.That(components.Count > 0, "no ripple component is given, expected one or more"),
                 components
                     .Select(c =>

@@ -81,7 +81,7 @@ public sealed record RippleGrade(string Name, string Meaning, IReadOnlyList<Ripp
     /// table.</summary>
     public Outcome<RippleMultiplier> At(decimal hertz) =>
         Domain
-            .Of(
+            .Require(
                 Domain.That(
                     hertz * Near >= Rows[0].Hertz && hertz <= Rows[^1].Hertz,
                     $"no multiplier is known for {Figures.Text(hertz)} Hz, expected {Figures.Text(Rows[0].Hertz)} to "

@@ -32,7 +32,7 @@ public static class SafetyCapacitor
     /// µF: the figures end there, and none is made.</summary>
     public static Outcome<Worked<double>> ImpulseKilovolts(SafetyClass safetyClass, decimal farads) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("capacitance", farads),
                 Domain.That(
                     farads <= MostFarads,
@@ -153,7 +153,7 @@ public static class SafetyCapacitor
     /// <remarks>What it is held against is in <see cref="TouchCurrentLimit"/>. Keep the capacitance at or below the original.</remarks>
     public static Outcome<Worked<decimal>> TouchMilliamperes(decimal farads, decimal volts, decimal hertz) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads), Domain.Positive("voltage", volts), Domain.Positive("frequency", hertz))
+            .Require(Domain.Positive("capacitance", farads), Domain.Positive("voltage", volts), Domain.Positive("frequency", hertz))
             .Compute(() =>
             {
                 decimal milliamperes = LossFactor.TwoPi * hertz * farads * volts * 1000m;

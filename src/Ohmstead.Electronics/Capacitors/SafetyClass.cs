@@ -64,7 +64,7 @@ public static class SafetyClasses
         );
 
     /// <summary>How a class is written; 'none' for none.</summary>
-    public static string Name(this SafetyClass safety) => safety == SafetyClass.None ? "none" : Words.Of(safety);
+    public static string Name(this SafetyClass safety) => safety == SafetyClass.None ? "none" : Words.WordFor(safety);
 
     /// <summary>The class that a part has across the line, <see cref="SafetyClass.None"/> where it has none.</summary>
     public static SafetyClass AcrossTheLine(this SafetyClass safety) =>

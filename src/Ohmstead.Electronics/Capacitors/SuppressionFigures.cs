@@ -104,7 +104,7 @@ public sealed record SuppressionFigures(
     /// <param name="isNew">True for one that has not been fitted yet.</param>
     public Outcome<Worked<decimal>> LeastOhms(decimal farads, bool isNew) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("capacitance", farads))
             .Compute(() =>
             {
                 decimal ohms = NewSeconds / farads is { } byProduct && byProduct < NewOhms ? byProduct : NewOhms;
@@ -127,7 +127,7 @@ public sealed record SuppressionFigures(
     /// <param name="isNew">True for one that has not been fitted yet.</param>
     public Outcome<Worked<decimal>> LargestLossFactor(decimal farads, bool isNew) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("capacitance", farads))
             .Compute(() =>
             {
                 decimal gain = farads <= Microfarad ? LossGainSmall : LossGainLarge;
@@ -149,7 +149,7 @@ public sealed record SuppressionFigures(
     /// </summary>
     public static Outcome<Worked<decimal>> FilmProofVolts(decimal ratedVolts) =>
         Domain
-            .Of(Domain.Positive("rated voltage", ratedVolts))
+            .Require(Domain.Positive("rated voltage", ratedVolts))
             .Compute(() =>
                 new Worked<decimal>(
                     4.3m * ratedVolts,
@@ -167,7 +167,7 @@ public sealed record SuppressionFigures(
     /// <param name="film">What a film or paper part is of, or what else it is; null where that is not written.</param>
     /// <param name="isY">True for a class Y.</param>
     /// <param name="farads">The capacitance, in farad.</param>
-    public static SuppressionFigures Of(bool? isCeramic, CapacitorKind? film, bool isY, decimal farads) =>
+    public static SuppressionFigures For(bool? isCeramic, CapacitorKind? film, bool isY, decimal farads) =>
         (isCeramic, film) switch
         {
             (true, _) => CeramicDisc,

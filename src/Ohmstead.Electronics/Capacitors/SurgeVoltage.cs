@@ -22,7 +22,7 @@ public static class SurgeVoltage
     /// continuous.</summary>
     public static Outcome<Worked<decimal>> Volts(decimal ratedVolts) =>
         Domain
-            .Of(Domain.Positive("rated voltage", ratedVolts), Domain.That(ratedVolts <= HighestRatedVolts, Unmade(ratedVolts)))
+            .Require(Domain.Positive("rated voltage", ratedVolts), Domain.That(ratedVolts <= HighestRatedVolts, Unmade(ratedVolts)))
             .Compute(() =>
             {
                 decimal ratio = ratedVolts <= LowVolts ? 1.15m : 1.10m;

@@ -20,7 +20,7 @@ public static class Tantalum
     /// <summary>The largest dissipation factor at 120 Hz: 0.04 to 1 µF, 0.06 to 68 µF, 0.10 above (some sheets say 0.08).</summary>
     public static Outcome<Worked<decimal>> LossFactorLimit(decimal farads) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("capacitance", farads))
             .Compute(() =>
             {
                 (decimal limit, string range) = farads switch
@@ -36,7 +36,7 @@ public static class Tantalum
     /// kelvin between.</summary>
     public static Outcome<Worked<decimal>> WarmLeakageFactor(decimal celsius) =>
         Domain
-            .Of(Domain.Within("temperature", celsius, 20m, 125m))
+            .Require(Domain.Within("temperature", celsius, 20m, 125m))
             .Compute(() =>
             {
                 (double from, double low, double high, double span) = celsius <= 85m ? (20.0, 1.0, 10.0, 65.0) : (85.0, 10.0, 12.0, 40.0);
@@ -54,7 +54,7 @@ public static class Tantalum
     /// <summary>The rated voltage to ask for on a rail: twice its voltage, that is 50 % derating.</summary>
     public static Outcome<Worked<decimal>> LeastRatedVolts(decimal railVolts) =>
         Domain
-            .Of(Domain.Positive("rail voltage", railVolts))
+            .Require(Domain.Positive("rail voltage", railVolts))
             .Compute(() =>
                 new Worked<decimal>(2m * railVolts, $"{Figures.Text(railVolts)} V / 0.5 = {Figures.Text(2m * railVolts)} V", Derating)
             );
@@ -63,7 +63,7 @@ public static class Tantalum
     /// degrees.</summary>
     public static Outcome<Worked<decimal>> CategoryVolts(decimal ratedVolts, decimal celsius) =>
         Domain
-            .Of(Domain.Positive("rated voltage", ratedVolts), Domain.Within("temperature", celsius, -80m, 125m))
+            .Require(Domain.Positive("rated voltage", ratedVolts), Domain.Within("temperature", celsius, -80m, 125m))
             .Compute(() =>
             {
                 decimal share = celsius <= 85m ? 1m : 1m - ((celsius - 85m) / 120m);
@@ -80,7 +80,7 @@ public static class Tantalum
     /// </summary>
     public static Outcome<Worked<decimal>> ReverseVolts(decimal ratedVolts, decimal celsius) =>
         Domain
-            .Of(Domain.Positive("rated voltage", ratedVolts), Domain.Within("temperature", celsius, -80m, 125m))
+            .Require(Domain.Positive("rated voltage", ratedVolts), Domain.Within("temperature", celsius, -80m, 125m))
             .Compute(() =>
             {
                 (decimal share, decimal most) = celsius switch

@@ -31,7 +31,7 @@ public sealed record TouchCurrentLimit(string Equipment, decimal Milliamperes)
     /// <summary>The largest capacitance that stays within this limit, I / (2 pi f V), in farad.</summary>
     public Outcome<Worked<decimal>> LargestFarads(decimal volts, decimal hertz) =>
         Domain
-            .Of(Domain.Positive("voltage", volts), Domain.Positive("frequency", hertz))
+            .Require(Domain.Positive("voltage", volts), Domain.Positive("frequency", hertz))
             .Compute(() =>
             {
                 decimal farads = Milliamperes / 1000m / (LossFactor.TwoPi * hertz * volts);

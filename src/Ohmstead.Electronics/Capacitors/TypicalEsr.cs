@@ -37,7 +37,7 @@ public static class TypicalEsr
     {
         decimal microFarads = farads is > 0 and < 1 ? farads * 1_000_000m : 0m;
         return Domain
-            .Of(Domain.Within("capacitance in microfarad", microFarads, 0.8m, 6000m))
+            .Require(Domain.Within("capacitance in microfarad", microFarads, 0.8m, 6000m))
             .Compute(() =>
             {
                 (decimal nearest, decimal low, decimal high) = At100KiloHertz.MinBy(row =>

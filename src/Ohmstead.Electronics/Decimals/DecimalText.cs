@@ -21,7 +21,7 @@ public static class DecimalText
     /// <param name="places">How many places after the point, rounded half away from zero; null for as many as there are, without zeros at
     /// the end.</param>
     /// <param name="unit">What stands behind it after one space; empty for nothing.</param>
-    public static string Of(decimal value, int? places = null, string unit = "")
+    public static string Format(decimal value, int? places = null, string unit = "")
     {
         Span<char> room = stackalloc char[Longest];
         var start = Longest - unit.Length;

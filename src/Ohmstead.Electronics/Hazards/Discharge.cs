@@ -43,17 +43,17 @@ public static class Discharge
     /// <summary>The power in the resistor at the first moment, V0² / R, in watt.</summary>
     public static Outcome<double> PeakWatts(double fromVolts, double ohms) =>
         Domain
-            .Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms))
+            .Require(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms))
             .Compute(() => fromVolts * fromVolts / ohms);
 
     /// <summary>The current at the first moment, V0 / R, in ampere.</summary>
     public static Outcome<double> PeakAmperes(double fromVolts, double ohms) =>
-        Domain.Of(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms)).Compute(() => fromVolts / ohms);
+        Domain.Require(Domain.NotNegative("start voltage", fromVolts), Domain.Positive("resistance", ohms)).Compute(() => fromVolts / ohms);
 
     /// <summary>The voltage left after a time, V0 exp(-t / (R C)), in volt.</summary>
     public static Outcome<double> VoltsLeft(double fromVolts, double seconds, double ohms, double farads) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("start voltage", fromVolts),
                 Domain.NotNegative("time", seconds),
                 Domain.Positive("resistance", ohms),
@@ -62,7 +62,7 @@ public static class Discharge
             .Compute(() => fromVolts * Math.Exp(-seconds / (ohms * farads)));
 
     private static Domain Checked(double farads, double fromVolts, double toVolts, string? other) =>
-        Domain.Of(
+        Domain.Require(
             Domain.Within("capacitance", farads, 1e-15, 1e3),
             Domain.Positive("start voltage", fromVolts),
             Domain.Positive("end voltage", toVolts),

@@ -8,6 +8,6 @@ namespace Ohmstead.Electronics.Hazards;
 /// <param name="Source">Where the cautions come from.</param>
 public sealed record Hazard(string Name, string Title, IReadOnlyList<string> Cautions, Source Source)
 {
-    internal static Hazard Of(string name, string title, Source source, params ReadOnlySpan<string> cautions) =>
+    internal static Hazard Create(string name, string title, Source source, params ReadOnlySpan<string> cautions) =>
         new(name, title, [.. cautions, SafetyNotice.Defer], source);
 }

@@ -20,7 +20,7 @@ public static class HazardCatalogue
     /// <summary>All hazards, in the order they are usually looked for.</summary>
     public static ImmutableArray<Hazard> All { get; } =
     [
-        Hazard.Of(
+        Hazard.Create(
             "mains",
             "mains parts and live chassis",
             Workshop,
@@ -29,7 +29,7 @@ public static class HazardCatalogue
             "a residual-current device does not protect on the secondary of an isolating transformer",
             "one hand where it can be, and insulated probes"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "stored-energy",
             "reservoir capacitors that keep their charge",
             Stored,
@@ -40,14 +40,14 @@ public static class HazardCatalogue
             "an aluminium electrolytic may get back 15 % of its voltage by itself, more than 60 V after 450 V, most of it 10 to 20 days "
                 + "later: measure again before each touch, keep a shorting link on a stored one"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "switching-primary",
             "primary side of a switching supply",
             Workshop,
             "some 325 V d.c. from 230 V mains, or 340 V from a doubler on 120 V, for minutes after unplugging",
             "heatsinks may be at primary potential"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "picture-tube",
             "cathode-ray tube",
             Tubes,
@@ -59,14 +59,14 @@ public static class HazardCatalogue
             "the charge comes back within minutes: let down again right before you touch, each time",
             "implosion: eye protection, and never lift by the neck"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "crazed-suppressor",
             "mains suppressor of metallised paper in clear resin, case crazed",
             Workshop,
             "fails short with smoke, sometimes hours after power-up",
             "no measurement passes a crazed one: replace on sight with film of the same class or better"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "rechargeable-cell",
             "leaking cell, nickel-cadmium, nickel-metal hydride or alkaline",
             Workshop,
@@ -74,7 +74,7 @@ public static class HazardCatalogue
                 + "where it is strong: gloves and goggles for both",
             "neutralise with a weak acid such as 5 % vinegar, rinse with water, then with 2-propanol; baking soda is for acid, not for this"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "lithium-cell",
             "lithium memory cell",
             Source.Published("Renata designer's guide, primary lithium cells", "pages 52 and 53; when it is spent common practice"),
@@ -83,27 +83,27 @@ public static class HazardCatalogue
             "3.1 to 3.3 V when fresh; replaced under some 2.5 V, though sheets discharge to 2.0 V; a spent one may read 3.0 V without "
                 + "load; replace with a tagged cell, do not solder to the cell"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "cell-pack",
             "rechargeable pack that vents",
             Workshop,
             "a faulty pack vents and burns: out of the set before anything else"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "electrolyte",
             "leaked electrolyte",
             Workshop,
             "conductive and corrosive, above all the kinds of the 1990s: wash before any test under power",
             "gloves, and no food at the bench"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "asbestos",
             "mineral wool, heat pads, cords and arc barriers from before about 1980",
             Workshop,
             "treat as asbestos until tested",
             "neither blow nor brush it"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "polychlorinated-oil",
             "oil-filled capacitor or ballast that may hold PCB",
             Source.Published("40 CFR 761.2(a)(4), 761.3", "United States; elsewhere by its own law"),
@@ -111,29 +111,29 @@ public static class HazardCatalogue
                 + "elsewhere suspect anything oil-filled that is not marked free of it",
             "do not open it; gloves; hazardous-waste route (contaminated from 50 ppm)"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "selenium",
             "selenium rectifier",
             Workshop,
             "its smoke at failure is toxic: ventilate and leave",
             "a silicon replacement raises the voltage by 10 to 30 V: add series resistance"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "beryllia",
             "beryllia ceramic in radio-frequency power parts",
             Workshop,
             "white ceramic under a power part may be beryllia: never file, break or abrade it"
         ),
-        Hazard.Of("mercury", "mercury relay or tilt switch", Workshop, "keep upright, do not open, collect separately"),
-        Hazard.Of("radium", "radium dial paint", Workshop, "identify before work; do not open or scrape a luminous dial"),
-        Hazard.Of(
+        Hazard.Create("mercury", "mercury relay or tilt switch", Workshop, "keep upright, do not open, collect separately"),
+        Hazard.Create("radium", "radium dial paint", Workshop, "identify before work; do not open or scrape a luminous dial"),
+        Hazard.Create(
             "hot-parts",
             "hot valves and resistors",
             Workshop,
             "envelopes reach 150 to 250 degrees, power resistors more than 200",
             "let cool before reaching in"
         ),
-        Hazard.Of(
+        Hazard.Create(
             "lead-and-flux",
             "lead solder and rosin fume",
             Source.Published("HSE SIM 03/2002/26, exposure limits of EH40", "paragraph 3"),

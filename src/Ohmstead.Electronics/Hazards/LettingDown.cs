@@ -24,7 +24,7 @@ public static class LettingDown
     /// <summary>The least resistance for a voltage, in ohm.</summary>
     public static Outcome<Worked<decimal>> LeastOhms(decimal volts) =>
         Domain
-            .Of(Domain.Positive("voltage", volts))
+            .Require(Domain.Positive("voltage", volts))
             .Compute(() =>
                 volts > HighVolts
                     ? new Worked<decimal>(

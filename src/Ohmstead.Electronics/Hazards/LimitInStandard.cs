@@ -9,7 +9,7 @@ namespace Ohmstead.Electronics.Hazards;
 /// <param name="Unit">The unit.</param>
 /// <param name="Condition">When it applies.</param>
 /// <param name="Source">Standard, edition and clause.</param>
-public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit, string Condition, Source Source)
+public sealed record LimitInStandard(LimitedQuantity Kind, decimal Value, string Unit, string Condition, Source Source)
 {
     // Table 4 of IEC 62368-1, IEC 60950-1 on hazardous energy and 6.3.1 of IEC 61010-1 could not be read, so none of their figures stands
     // here:
@@ -48,39 +48,51 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
     /// <summary>The limits known here, with the words of their standards.</summary>
     public static IReadOnlyList<LimitInStandard> All { get; } =
     [
-        new(LimitKind.Current, 0.5m, "mA a.c.", "a hand feels it", Perception),
-        new(LimitKind.Current, 2m, "mA d.c.", "a hand feels it", Perception),
-        new(LimitKind.Current, 3.5m, "mA a.c.", "pain", Perception),
-        new(LimitKind.Current, 10m, "mA d.c.", "pain", Perception),
+        new(LimitedQuantity.Current, 0.5m, "mA a.c.", "a hand feels it", Perception),
+        new(LimitedQuantity.Current, 2m, "mA d.c.", "a hand feels it", Perception),
+        new(LimitedQuantity.Current, 3.5m, "mA a.c.", "pain", Perception),
+        new(LimitedQuantity.Current, 10m, "mA d.c.", "pain", Perception),
         new(
-            LimitKind.Time,
+            LimitedQuantity.Time,
             2m,
             "s",
             "after the plug is pulled, to a voltage that goes with the capacitance; it says nothing of the inside",
             AudioVideoDischarge
         ),
-        new(LimitKind.Voltage, 35m, "V peak a.c.", "hazardous live above", OldAudio),
-        new(LimitKind.Voltage, 60m, "V d.c.", "hazardous live above", OldAudio),
-        new(LimitKind.Current, 0.7m, "mA peak a.c.", "touch current", OldAudio),
-        new(LimitKind.Current, 2.0m, "mA d.c.", "touch current", OldAudio),
-        new(LimitKind.Voltage, TouchVolts, "V peak a.c.", "live above, household appliances", Household),
-        new(LimitKind.Voltage, TouchVolts, "V d.c.", "live above, household appliances", Household),
-        new(LimitKind.Current, 2m, "mA d.c.", "through a protective impedance", Household),
-        new(LimitKind.Current, 0.7m, "mA peak a.c.", "through a protective impedance", Household),
-        new(LimitKind.Capacitance, 0.1m, "µF", "above 42.4 V to 450 V peak", Household) { AboveVolts = TouchVolts, ToVolts = 450m },
-        new(LimitKind.Charge, 45m, "µC", "above 450 V to 15 kV peak", Household) { AboveVolts = 450m, ToVolts = 15_000m },
-        new(LimitKind.Energy, 0.350m, "J", "above 15 kV peak", Household) { AboveVolts = 15_000m },
-        new(LimitKind.Time, 5m, "s", "pins of the plug after it is pulled, to under 60 V; it says nothing of the inside", LaboratoryTime),
-        new(LimitKind.Time, 10m, "s", "terminals for external conductors, to under 60 V; it says nothing of the inside", LaboratoryTime),
+        new(LimitedQuantity.Voltage, 35m, "V peak a.c.", "hazardous live above", OldAudio),
+        new(LimitedQuantity.Voltage, 60m, "V d.c.", "hazardous live above", OldAudio),
+        new(LimitedQuantity.Current, 0.7m, "mA peak a.c.", "touch current", OldAudio),
+        new(LimitedQuantity.Current, 2.0m, "mA d.c.", "touch current", OldAudio),
+        new(LimitedQuantity.Voltage, TouchVolts, "V peak a.c.", "live above, household appliances", Household),
+        new(LimitedQuantity.Voltage, TouchVolts, "V d.c.", "live above, household appliances", Household),
+        new(LimitedQuantity.Current, 2m, "mA d.c.", "through a protective impedance", Household),
+        new(LimitedQuantity.Current, 0.7m, "mA peak a.c.", "through a protective impedance", Household),
+        new(LimitedQuantity.Capacitance, 0.1m, "µF", "above 42.4 V to 450 V peak", Household) { AboveVolts = TouchVolts, ToVolts = 450m },
+        new(LimitedQuantity.Charge, 45m, "µC", "above 450 V to 15 kV peak", Household) { AboveVolts = 450m, ToVolts = 15_000m },
+        new(LimitedQuantity.Energy, 0.350m, "J", "above 15 kV peak", Household) { AboveVolts = 15_000m },
         new(
-            LimitKind.Time,
+            LimitedQuantity.Time,
+            5m,
+            "s",
+            "pins of the plug after it is pulled, to under 60 V; it says nothing of the inside",
+            LaboratoryTime
+        ),
+        new(
+            LimitedQuantity.Time,
+            10m,
+            "s",
+            "terminals for external conductors, to under 60 V; it says nothing of the inside",
+            LaboratoryTime
+        ),
+        new(
+            LimitedQuantity.Time,
             1m,
             "s",
             "pins of the plug of medical equipment after it is pulled, to at most 60 V; it says nothing of the inside",
             Medical
         ),
         new(
-            LimitKind.Energy,
+            LimitedQuantity.Energy,
             10m,
             "J",
             "capacitors at 100 V or more: a hazard of its own, which is no word on what is less",
@@ -89,8 +101,8 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         {
             AboveVolts = 99.9999m,
         },
-        new(LimitKind.Energy, 100m, "J", "capacitors under 100 V: a short of them burns", NationalLaboratory) { ToVolts = 99.9999m },
-        new(LimitKind.Energy, 0.25m, "J", "capacitors above 400 V: the start it gives can hurt", Reflex) { AboveVolts = 400m },
+        new(LimitedQuantity.Energy, 100m, "J", "capacitors under 100 V: a short of them burns", NationalLaboratory) { ToVolts = 99.9999m },
+        new(LimitedQuantity.Energy, 0.25m, "J", "capacitors above 400 V: the start it gives can hurt", Reflex) { AboveVolts = 400m },
     ];
 
     /// <summary>Whether a charged capacitance is above this limit of a d.c. voltage, a capacitance, a charge or an energy. False for every
@@ -100,10 +112,10 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
         && volts <= ToVolts
         && Kind switch
         {
-            LimitKind.Voltage => Unit == "V d.c." && volts > Value,
-            LimitKind.Capacitance => farads * Micro > Value,
-            LimitKind.Charge => farads * volts * Micro > Value,
-            LimitKind.Energy => farads * volts * volts / 2m > Value,
+            LimitedQuantity.Voltage => Unit == "V d.c." && volts > Value,
+            LimitedQuantity.Capacitance => farads * Micro > Value,
+            LimitedQuantity.Charge => farads * volts * Micro > Value,
+            LimitedQuantity.Energy => farads * volts * volts / 2m > Value,
             _ => false,
         };
 
@@ -111,7 +123,7 @@ public sealed record LimitInStandard(LimitKind Kind, decimal Value, string Unit,
 }
 
 /// <summary>What a standard limits.</summary>
-public enum LimitKind
+public enum LimitedQuantity
 {
     /// <summary>A voltage.</summary>
     Voltage,

@@ -29,7 +29,7 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
     /// V.</summary>
     public static Outcome<Worked<decimal>> RecoveredVolts(decimal volts) =>
         Domain
-            .Of(Domain.NotNegative("voltage", volts))
+            .Require(Domain.NotNegative("voltage", volts))
             .Compute(() =>
                 new Worked<decimal>(
                     RecoveryShare * volts,
@@ -39,9 +39,9 @@ public sealed record StoredEnergy(decimal Joules, decimal Coulombs, string Arith
             );
 
     /// <summary>The energy and charge of a capacitance at a voltage.</summary>
-    public static Outcome<StoredEnergy> Of(decimal farads, decimal volts) =>
+    public static Outcome<StoredEnergy> Compute(decimal farads, decimal volts) =>
         Domain
-            .Of(Domain.NotNegative("capacitance", farads))
+            .Require(Domain.NotNegative("capacitance", farads))
             .Compute(() =>
             {
                 decimal joules = farads * volts * volts / 2m;

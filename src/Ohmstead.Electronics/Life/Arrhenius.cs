@@ -12,7 +12,7 @@ public static class Arrhenius
     /// <summary>How much faster it goes at the hotter of two temperatures, exp((Ea/k)(1/T1 - 1/T2)).</summary>
     public static Outcome<double> Acceleration(double electronVolts, double coolerCelsius, double hotterCelsius) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("activation energy", electronVolts),
                 Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
                 Domain.Within("hotter temperature", hotterCelsius, -200, 1000)
@@ -27,7 +27,7 @@ public static class Arrhenius
     /// lie.</summary>
     public static Outcome<double> EnergyForDoubling(double coolerCelsius, double hotterCelsius) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Within("cooler temperature", coolerCelsius, -200, 1000),
                 Domain.Within("hotter temperature", hotterCelsius, -200, 1000),
                 Domain.That(hotterCelsius > coolerCelsius, "the hotter temperature is not above the cooler one")

@@ -140,7 +140,7 @@ public static class MakersLifeForms
     /// <summary>A voltage factor of the general form (Vr/V)^n. Makers' n runs from 1 to 5 and beyond; 0 takes no credit.</summary>
     public static Outcome<double> VoltageFactor(double voltageShare, double exponent) =>
         Domain
-            .Of(Domain.Within("voltage share", voltageShare, 0.1, 1), Domain.Within("exponent", exponent, 0, 12))
+            .Require(Domain.Within("voltage share", voltageShare, 0.1, 1), Domain.Within("exponent", exponent, 0, 12))
             .Compute(() => Math.Pow(1 / voltageShare, exponent));
 
     private static LifeEstimate Estimate(
@@ -156,7 +156,7 @@ public static class MakersLifeForms
         $"{Figures.Text(hours)} h x 2^(({Figures.Text(rated)} - {Figures.Text(celsius)}) / 10)";
 
     private static Domain Checked(double ratedHours, double ratedCelsius, double celsius, params ReadOnlySpan<string?> others) =>
-        Domain.Of([
+        Domain.Require([
             Domain.Positive("rated life", ratedHours),
             Domain.Within("rated temperature", ratedCelsius, 20, 150),
             Domain.Within("temperature", celsius, -60, 200),

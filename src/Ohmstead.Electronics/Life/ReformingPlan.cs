@@ -37,7 +37,7 @@ public sealed record ReformingPlan(
     /// <param name="leakageLimitMicroAmperes">The leakage limit to end under, or null when none is known.</param>
     public static Outcome<ReformingPlan> For(decimal ratedVolts, ReformingProcedure procedure, decimal? leakageLimitMicroAmperes) =>
         Domain
-            .Of(Domain.Within("rated voltage", ratedVolts, 1m, Capacitors.SurgeVoltage.HighestRatedVolts))
+            .Require(Domain.Within("rated voltage", ratedVolts, 1m, Capacitors.SurgeVoltage.HighestRatedVolts))
             .Compute(() =>
             {
                 decimal ohms = ratedVolts <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove;

@@ -36,7 +36,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
     /// <param name="used">The hours spent so far.</param>
     /// <param name="expected">The use to come.</param>
     /// <param name="asOf">The day the question is asked.</param>
-    public static Outcome<RemainingLife> Of(
+    public static Outcome<RemainingLife> Estimate(
         double? ratedHours,
         double ratedCelsius,
         IReadOnlyList<DutyPhase> used,
@@ -62,7 +62,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
                     return Outcome<RemainingLife>.Refused(reason);
                 }
 
-                return Outcome<RemainingLife>.Of(
+                return Outcome<RemainingLife>.From(
                     new RemainingLife(
                         After(asOf, early.Years),
                         After(asOf, late.Years),
@@ -93,7 +93,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
         DateOnly lastDay
     ) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Within("hours a year", hoursPerYear, 0.1, 8784),
                 Domain.That(firstDay <= lastDay, "the first day is after the last one"),
                 Domain.That(shortest.ComputedHours <= longest.ComputedHours, "the shorter estimate is the longer one")
@@ -141,7 +141,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
             $"at {Figures.Text(celsius)} degrees {Figures.Text(life.Hours)} h less {Figures.Text(spent)} h used, "
             + $"{Figures.Text(hoursPerYear)} h a year: {Figures.Text(years, 3)} years";
         IEnumerable<string> capped = life.IsCapped || hours / hoursPerYear > CapYears ? [CapRemark] : [];
-        return Outcome<Span>.Of(new Span(years, working, [.. life.Remarks, .. capped]));
+        return Outcome<Span>.From(new Span(years, working, [.. life.Remarks, .. capped]));
     }
 
     // Most estimates have none.
@@ -173,7 +173,7 @@ public sealed record RemainingLife(DateOnly Earliest, DateOnly Latest, LazyText 
 public sealed record ExpectedUse(double HoursPerYearLow, double HoursPerYearHigh, double CelsiusLow, double CelsiusHigh)
 {
     internal Domain Check() =>
-        Domain.Of(
+        Domain.Require(
             Domain.Within("least hours a year", HoursPerYearLow, 0.1, 8784),
             Domain.Within("most hours a year", HoursPerYearHigh, 0.1, 8784),
             Domain.That(HoursPerYearLow <= HoursPerYearHigh, "the least hours a year are more than the most"),

@@ -31,7 +31,7 @@ public static class RippleHeating
     /// <summary>The cooling surface of a can in cm². The two ways of counting differ by a tenth for usual cans: say which.</summary>
     public static Outcome<double> SurfaceSquareCentimetres(double diameterMillimetres, double lengthMillimetres, CanSurface counted) =>
         Domain
-            .Of(Domain.Within("diameter", diameterMillimetres, 1, 200), Domain.Within("length", lengthMillimetres, 1, 500))
+            .Require(Domain.Within("diameter", diameterMillimetres, 1, 200), Domain.Within("length", lengthMillimetres, 1, 500))
             .Compute(() =>
             {
                 (double d, double l) = (diameterMillimetres / 10, lengthMillimetres / 10);
@@ -51,7 +51,7 @@ public static class RippleHeating
         double milliwattsPerSquareCentimetreKelvin
     ) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("ripple current", amperes),
                 Domain.NotNegative("ESR", esrOhms),
                 Domain.Positive("surface", surfaceSquareCentimetres),
@@ -70,7 +70,7 @@ public static class RippleHeating
     /// <summary>The rise from the rating, dT0 (I / I0)²; dT0 is 5 K for most 105 degree parts, 3.5 to 10 K for others.</summary>
     public static Outcome<Worked<double>> RiseFromRating(double ratedRiseKelvin, double amperes, double ratedAmperes) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("rated rise", ratedRiseKelvin),
                 Domain.NotNegative("ripple current", amperes),
                 Domain.Positive("rated ripple current", ratedAmperes)
@@ -95,7 +95,7 @@ public static class RippleHeating
     /// <param name="farads">The capacitance.</param>
     public static Outcome<Worked<double>> FromVoltage(double peakToPeakVolts, double hertz, double farads) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("ripple voltage", peakToPeakVolts),
                 Domain.Within("ripple frequency", hertz, 1, 1e6),
                 Domain.Positive("capacitance", farads)
@@ -116,7 +116,7 @@ public static class RippleHeating
     /// <summary>The core's temperature from the case's, Ta + alpha (Tc - Ta), alpha by diameter; refused above 35 mm.</summary>
     public static Outcome<Worked<double>> CoreCelsius(double ambientCelsius, double caseCelsius, double diameterMillimetres) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Within("diameter", diameterMillimetres, 1, CoreRatios[^1].Millimetres),
                 Domain.Finite("ambient temperature", ambientCelsius),
                 Domain.That(caseCelsius >= ambientCelsius, "the case is cooler than its surroundings")

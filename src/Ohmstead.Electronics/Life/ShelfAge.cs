@@ -33,9 +33,9 @@ public sealed record ShelfAge(double Years, IReadOnlyList<ShelfAdvice> Advice)
     ];
 
     /// <summary>The age on a day, or a refusal when the part was made later.</summary>
-    public static Outcome<ShelfAge> Of(DateOnly made, DateOnly asOf) =>
+    public static Outcome<ShelfAge> Compute(DateOnly made, DateOnly asOf) =>
         Domain
-            .Of(Domain.That(made <= asOf, "the part was made after the day asked for"))
+            .Require(Domain.That(made <= asOf, "the part was made after the day asked for"))
             .Compute(() =>
             {
                 double years = (asOf.DayNumber - made.DayNumber) / 365.25;

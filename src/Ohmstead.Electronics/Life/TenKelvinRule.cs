@@ -33,7 +33,11 @@ public static class TenKelvinRule
     /// <summary>The temperature at which a life follows from the rated one, T0 - 10 log2(L / L0), in degrees Celsius.</summary>
     public static Outcome<double> EquivalentCelsius(double ratedHours, double ratedCelsius, double hours) =>
         Domain
-            .Of(Domain.Positive("rated life", ratedHours), Domain.Positive("life", hours), Domain.Finite("rated temperature", ratedCelsius))
+            .Require(
+                Domain.Positive("rated life", ratedHours),
+                Domain.Positive("life", hours),
+                Domain.Finite("rated temperature", ratedCelsius)
+            )
             .Compute(() => ratedCelsius - (10 * Math.Log2(hours / ratedHours)));
 
     /// <summary>The life under a daily or yearly mix of temperatures, 1/L = sum(f_i / L_i), f_i the share of time at each.</summary>
@@ -41,7 +45,7 @@ public static class TenKelvinRule
     {
         double total = phases.Sum(p => p.Hours);
         return Domain
-            .Of(
+            .Require(
                 Faults(phases),
                 Domain.Positive("rated life", ratedHours),
                 Domain.Within("rated temperature", ratedCelsius, 40, 150),
@@ -70,7 +74,7 @@ public static class TenKelvinRule
     /// <summary>Hours at other temperatures as hours at a reference one, sum h_i 2^((T_i - T_ref)/10).</summary>
     public static Outcome<double> EquivalentHours(IReadOnlyList<DutyPhase> phases, double referenceCelsius) =>
         Domain
-            .Of(Faults(phases), Domain.Finite("reference temperature", referenceCelsius))
+            .Require(Faults(phases), Domain.Finite("reference temperature", referenceCelsius))
             .Compute(() => phases.Sum(p => p.Hours * Factor(p.Celsius, referenceCelsius)));
 
     internal static double Factor(double hotter, double cooler) => Math.Pow(2, (hotter - cooler) / 10);
@@ -99,7 +103,7 @@ public static class TenKelvinRule
             .FirstOrDefault(f => f is not null);
 
     private static Domain Checked(double ratedHours, double ratedCelsius, double celsius) =>
-        Domain.Of(
+        Domain.Require(
             Domain.Positive("rated life", ratedHours),
             Domain.Within("rated temperature", ratedCelsius, 20, 150),
             Domain.Within("temperature", celsius, -60, 200)

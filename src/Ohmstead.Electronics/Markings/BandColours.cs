@@ -23,7 +23,7 @@ public static class BandColours
                         ParseFaultKind.NotUnderstood,
                         range.Start.Value,
                         name.Length,
-                        $"'{Excerpt.Of(name)}' is no band colour, expected black to white, gold, silver or pink",
+                        $"'{Excerpt.From(name)}' is no band colour, expected black to white, gold, silver or pink",
                         null
                     )
                 );
@@ -31,7 +31,7 @@ public static class BandColours
         }
 
         return colours.Count > 0
-            ? Parsed<ImmutableArray<BandColour>>.Of(colours.ToImmutable())
+            ? Parsed<ImmutableArray<BandColour>>.From(colours.ToImmutable())
             : Parsed<ImmutableArray<BandColour>>.Failed(
                 new ParseFault(ParseFaultKind.Empty, 0, text.Length, "no colour is written, expected such as yellow violet red gold", null)
             );

@@ -20,7 +20,7 @@ public static class CeramicCode
         if (text.Length == 3)
             found ??= ClassTwo(text);
         return found is not null
-            ? Parsed<MarkingReading<TemperatureCharacteristic>>.Of(
+            ? Parsed<MarkingReading<TemperatureCharacteristic>>.From(
                 new MarkingReading<TemperatureCharacteristic>(found, $"temperature code {text}", Standard)
             )
             : Parsed<MarkingReading<TemperatureCharacteristic>>.Failed(
@@ -28,7 +28,7 @@ public static class CeramicCode
                     text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
                     0,
                     text.Length,
-                    $"'{Excerpt.Of(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750",
+                    $"'{Excerpt.From(text)}' is no temperature code of a ceramic, expected one such as X7R, C0G or N750",
                     null
                 )
             );

@@ -52,7 +52,7 @@ public static class ChipCapacitorCode
         if (text.Length != Length || !char.IsAsciiDigit(text[1]) || Figure(text[0]) is not { } figure)
             return Marking<MarkedValue>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no two-character code of a capacitor, expected a letter and a digit such as S3"
+                $"'{Excerpt.From(text)}' is no two-character code of a capacitor, expected a letter and a digit such as S3"
             );
         var first = Reading(text, figure, Standard);
         return text[0] == 'b' ? Marking<MarkedValue>.Read(first, Reading(text, 3.5m, Other)) : Marking<MarkedValue>.Read(first);

@@ -9,7 +9,7 @@ internal static class ColourMeanings
     // No resistor with bands is made above it: colours that come to more are those of another part.
     private const decimal MostOhms = 1e9m;
 
-    internal static IReadOnlyList<PrintMeaning> Of(ImmutableArray<BandColour> colours)
+    internal static IReadOnlyList<PrintMeaning> Read(ImmutableArray<BandColour> colours)
     {
         PrintMeaning[] others =
         [
@@ -42,7 +42,7 @@ internal static class ColourMeanings
                 .Readings.Where(reading => reading.Value.Nominal.Value <= most)
                 .Select(reading => new PrintMeaning(
                     "resistor, colour bands",
-                    PrintWords.Of(reading.Value),
+                    PrintWords.Describe(reading.Value),
                     reading.Value.Nominal.Value == 0m ? null : reading.Value.Limits.ToString(),
                     reading.Rule + (reading.Value.IsPreferred ? string.Empty : "; no preferred value"),
                     reading.Source
@@ -56,7 +56,7 @@ internal static class ColourMeanings
         parsed.Is(out var read, out _)
             ? read.Readings.Select(reading => new PrintMeaning(
                 what,
-                PrintWords.Of(reading.Value),
+                PrintWords.Describe(reading.Value),
                 reading.Value.Limits?.ToString(),
                 reading.Rule,
                 reading.Source

@@ -37,12 +37,12 @@ public static class DateCode
             _ => [],
         };
         return dates.Count > 0
-            ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
+            ? Parsed<Marking<ManufactureDate>>.From(new Marking<ManufactureDate>([.. dates]))
             : Marking<ManufactureDate>.Failed(
                 text,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"'{Excerpt.Of(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"
+                    $"'{Excerpt.From(text)}' is no date code of {years.First} to {years.Last}, expected such as T5, 7928 or 928"
                 )
             );
     }
@@ -78,10 +78,10 @@ public static class DateCode
             .ToList();
         var text = string.Join(' ', printed);
         return dates.Count > 0
-            ? Parsed<Marking<ManufactureDate>>.Of(new Marking<ManufactureDate>([.. dates]))
+            ? Parsed<Marking<ManufactureDate>>.From(new Marking<ManufactureDate>([.. dates]))
             : Marking<ManufactureDate>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' has no group of year and week, expected four digits such as 7928"
+                $"'{Excerpt.From(text)}' has no group of year and week, expected four digits such as 7928"
             );
     }
 

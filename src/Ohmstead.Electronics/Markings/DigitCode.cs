@@ -34,7 +34,7 @@ public static class DigitCode
         if (values.Length == 0)
             return Marking<MarkedValue>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J"
+                $"'{Excerpt.From(text)}' is no digit code of a capacitor, expected one such as 104, 47K or 2A104J"
             );
 
         var readings = new List<MarkingReading<MarkedValue>>();
@@ -51,7 +51,7 @@ public static class DigitCode
             if (meanings.IsEmpty)
                 return Marking<MarkedValue>.Failed(
                     text,
-                    $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of a capacitance",
+                    $"'{letter}' in '{Excerpt.From(text)}' is no tolerance letter of a capacitance",
                     text[..^1].ToString()
                 );
             foreach (var meaning in meanings)
@@ -66,7 +66,7 @@ public static class DigitCode
             }
         }
 
-        return Parsed<Marking<MarkedValue>>.Of(new Marking<MarkedValue>([.. readings]));
+        return Parsed<Marking<MarkedValue>>.From(new Marking<MarkedValue>([.. readings]));
     }
 
     private static (decimal Farads, string Rule, Source Source)[] Values(ReadOnlySpan<char> code)

@@ -26,13 +26,13 @@ public sealed record FilmDielectric(string Letters, string Dielectric, bool IsMe
             _ => null,
         };
         return found is not null
-            ? Parsed<FilmDielectric>.Of(found)
+            ? Parsed<FilmDielectric>.From(found)
             : Parsed<FilmDielectric>.Failed(
                 new ParseFault(
                     text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
                     0,
                     text.Length,
-                    $"'{Excerpt.Of(text)}' names no dielectric, expected KS, KP, KT, MKT, MKC, MKP or MP",
+                    $"'{Excerpt.From(text)}' names no dielectric, expected KS, KP, KT, MKT, MKC, MKP or MP",
                     null
                 )
             );

@@ -45,7 +45,7 @@ public static class FilmPrint
             }
         }
 
-        return readings.Count == 0 ? Failed(text) : Parsed<Marking<MarkedValue>>.Of(new Marking<MarkedValue>([.. readings]));
+        return readings.Count == 0 ? Failed(text) : Parsed<Marking<MarkedValue>>.From(new Marking<MarkedValue>([.. readings]));
     }
 
     private static (Quantity Nominal, string Rule)[] Values(ReadOnlySpan<char> value)
@@ -62,6 +62,6 @@ public static class FilmPrint
     private static Parsed<Marking<MarkedValue>> Failed(ReadOnlySpan<char> text) =>
         Marking<MarkedValue>.Failed(
             text,
-            $"'{Excerpt.Of(text)}' is no print of a film capacitor, expected value, tolerance letter and voltage such as 100nJ63"
+            $"'{Excerpt.From(text)}' is no print of a film capacitor, expected value, tolerance letter and voltage such as 100nJ63"
         );
 }

@@ -54,7 +54,7 @@ public static class FuseMark
             ({ } first, { } second) => $"{first}, {second}",
             var (first, second) => first ?? second ?? string.Empty,
         };
-        return Parsed<MarkingReading<Fuse>>.Of(
+        return Parsed<MarkingReading<Fuse>>.From(
             new MarkingReading<Fuse>(
                 new Fuse
                 {
@@ -86,7 +86,7 @@ public static class FuseMark
                 text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
                 0,
                 text.Length,
-                $"'{Excerpt.Of(text)}' is no print of a fuse, expected such as T1.6A L 250V",
+                $"'{Excerpt.From(text)}' is no print of a fuse, expected such as T1.6A L 250V",
                 null
             )
         );

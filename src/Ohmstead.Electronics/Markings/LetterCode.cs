@@ -26,19 +26,19 @@ public static class LetterCode
         if (at == text.Length)
         {
             var example = dimension is Dimension.Resistance ? "4K7" : "4n7";
-            return Failed(text, $"'{Excerpt.Of(text)}' has no letter for its decimal point, expected a code such as {example}");
+            return Failed(text, $"'{Excerpt.From(text)}' has no letter for its decimal point, expected a code such as {example}");
         }
 
         var continental = dimension is Dimension.Resistance && text[at] == 'E';
         var power = 0;
         if (!continental && !DimensionFacts.TryCodeLetter(dimension, text[at], out power))
-            return Failed(text, $"'{Excerpt.Of(text)}' is no letter code of {DimensionFacts.One(dimension)}");
+            return Failed(text, $"'{Excerpt.From(text)}' is no letter code of {DimensionFacts.One(dimension)}");
         var end = at + 1;
         while (end < text.Length && char.IsAsciiDigit(text[end]))
             end++;
         var fraction = end - at - 1;
         if (end == 1 || end > 12 || !TryCompose(text[..at], text[(at + 1)..end], power - fraction, out var value))
-            return Failed(text, $"'{Excerpt.Of(text)}' has no digits or too many, expected 1 to 11");
+            return Failed(text, $"'{Excerpt.From(text)}' has no digits or too many, expected 1 to 11");
 
         var nominal = new Quantity(value, dimension);
         var source = continental ? Continental : Standard;
@@ -47,7 +47,7 @@ public static class LetterCode
         {
             0 => Marking<MarkedValue>.Read(new MarkingReading<MarkedValue>(new MarkedValue(nominal), rule, source)),
             1 => WithTolerance(text, text[end], nominal, rule, source),
-            _ => Failed(text, $"'{Excerpt.Of(text[end..])}' after the value is no tolerance letter", text[..end].ToString()),
+            _ => Failed(text, $"'{Excerpt.From(text[end..])}' after the value is no tolerance letter", text[..end].ToString()),
         };
     }
 
@@ -63,10 +63,10 @@ public static class LetterCode
         if (meanings.IsEmpty)
             return Failed(
                 text,
-                $"'{letter}' in '{Excerpt.Of(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}",
+                $"'{letter}' in '{Excerpt.From(text)}' is no tolerance letter of {DimensionFacts.One(nominal.Dimension)}",
                 text[..^1].ToString()
             );
-        return Parsed<Marking<MarkedValue>>.Of(
+        return Parsed<Marking<MarkedValue>>.From(
             new Marking<MarkedValue>([
                 .. meanings.Select(meaning => new MarkingReading<MarkedValue>(
                     new MarkedValue(nominal, meaning.Tolerance),

@@ -5,7 +5,7 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>What the codes of tolerance, temperature coefficient, voltage and dielectric say, printed by themselves.</summary>
 internal static class LetterMeanings
 {
-    internal static IEnumerable<PrintMeaning> Of(string print)
+    internal static IEnumerable<PrintMeaning> Read(string print)
     {
         if (print.Length == 1)
         {
@@ -54,7 +54,13 @@ internal static class LetterMeanings
 
         if (CeramicCode.Parse(print).Is(out var ceramic, out _))
         {
-            yield return new("temperature code of a ceramic capacitor", PrintWords.Of(ceramic.Value), null, ceramic.Rule, ceramic.Source)
+            yield return new(
+                "temperature code of a ceramic capacitor",
+                PrintWords.Describe(ceramic.Value),
+                null,
+                ceramic.Rule,
+                ceramic.Source
+            )
             {
                 On = PrintedOn.Ceramic | PrintedOn.Suppression,
             };

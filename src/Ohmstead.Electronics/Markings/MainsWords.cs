@@ -13,7 +13,7 @@ internal static class MainsWords
     private static readonly string[] EitherWayRound = ["BP", "NP", "0+0"];
     private static readonly string[] InAnyCase = ["bip", "bipolar"];
 
-    internal static IEnumerable<PrintMeaning> Of(string print)
+    internal static IEnumerable<PrintMeaning> Read(string print)
     {
         if (SafetyClasses.Read(print) is { } known)
         {

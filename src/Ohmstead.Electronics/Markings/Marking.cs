@@ -13,7 +13,7 @@ public sealed record Marking<T>(ImmutableArray<MarkingReading<T>> Readings)
     public bool IsCertain => Readings.Length == 1;
 
     internal static Parsed<Marking<T>> Read(params ReadOnlySpan<MarkingReading<T>> readings) =>
-        Parsed<Marking<T>>.Of(new Marking<T>([.. readings]));
+        Parsed<Marking<T>>.From(new Marking<T>([.. readings]));
 
     internal static Parsed<Marking<T>> Failed(
         ReadOnlySpan<char> text,

@@ -19,8 +19,8 @@ public static class PrintReader
         var print = text.Trim();
         IReadOnlyList<PrintMeaning> all =
             print.Length == 0 ? []
-            : BandColours.Parse(print).Is(out var colours, out _) ? ColourMeanings.Of(colours)
-            : [.. MainsWords.Of(print), .. Values(print), .. LetterMeanings.Of(print), .. Ratings.Of(print), .. Dates(print, years)];
+            : BandColours.Parse(print).Is(out var colours, out _) ? ColourMeanings.Read(colours)
+            : [.. MainsWords.Read(print), .. Values(print), .. LetterMeanings.Read(print), .. Ratings.Read(print), .. Dates(print, years)];
         return [.. all.Where(meaning => (meaning.On & on) != PrintedOn.None)];
     }
 
@@ -60,7 +60,7 @@ public static class PrintReader
         TradeNotation.Parse(print).Is(out var read, out _)
             ? read.Readings.Select(reading => new PrintMeaning(
                 "capacitor, as printed",
-                PrintWords.Of(reading.Value),
+                PrintWords.Describe(reading.Value),
                 reading.Value is { Tolerance: { } tolerance, Sections: [var one] } ? tolerance.Apply(one).ToString() : null,
                 reading.Rule,
                 reading.Source
@@ -93,7 +93,7 @@ public static class PrintReader
         parsed.Is(out var read, out _)
             ? read.Readings.Select(reading => new PrintMeaning(
                 what,
-                PrintWords.Of(reading.Value),
+                PrintWords.Describe(reading.Value),
                 reading.Value.Limits?.ToString(),
                 reading.Rule,
                 reading.Source

@@ -15,10 +15,10 @@ internal readonly record struct PrintScan(
 {
     private const int Longest = 60;
 
-    internal static PrintScan Of(ReadOnlySpan<char> text)
+    internal static PrintScan Scan(ReadOnlySpan<char> text)
     {
         if (text.Length > Longest)
-            return Broken($"'{Excerpt.Of(text)}' is too long for the print on a capacitor, expected 60 characters at most");
+            return Broken($"'{Excerpt.From(text)}' is too long for the print on a capacitor, expected 60 characters at most");
         var rest = text;
         var bipolar = TakeBipolar(ref rest);
         var numbers = ImmutableArray.CreateBuilder<decimal>();
@@ -26,18 +26,18 @@ internal readonly record struct PrintScan(
         while (TakeNumber(ref rest, out var number))
         {
             if (number == 0m)
-                return Broken($"'{Excerpt.Of(text)}' has a value of 0, expected a capacitance above 0");
+                return Broken($"'{Excerpt.From(text)}' has a value of 0, expected a capacitance above 0");
             numbers.Add(number);
             if (rest.IsEmpty || rest[0] is not ('+' or '-' or '/'))
                 break;
             if (separator != '\0' && separator != rest[0])
-                return Broken($"'{Excerpt.Of(text)}' has two kinds of separator, expected one");
+                return Broken($"'{Excerpt.From(text)}' has two kinds of separator, expected one");
             separator = rest[0];
             rest = rest[1..];
         }
 
         if (numbers.Count == 0 || (separator != '\0' && numbers.Count == 1))
-            return Broken($"'{Excerpt.Of(text)}' is no print of a capacitor, expected such as 8 mfd, 8+8 mfd 450 V or .047");
+            return Broken($"'{Excerpt.From(text)}' is no print of a capacitor, expected such as 8 mfd, 8+8 mfd 450 V or .047");
         rest = rest.TrimStart();
         var end = 0;
         while (end < rest.Length && !char.IsAsciiDigit(rest[end]) && !char.IsWhiteSpace(rest[end]))
@@ -45,21 +45,21 @@ internal readonly record struct PrintScan(
         var unit = rest[..end];
         // 2200u16 is a value and a voltage; the figure behind the unit of 4n7 is a part of the value.
         if (end > 0 && rest.Length == end + 1 && char.IsAsciiDigit(rest[end]))
-            return Broken($"'{Excerpt.Of(text)}' has one figure behind its unit, expected a rated voltage of two or more");
+            return Broken($"'{Excerpt.From(text)}' has one figure behind its unit, expected a rated voltage of two or more");
         rest = rest[end..].TrimStart();
         if (rest.IsEmpty)
             return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);
         if (unit.IsEmpty && numbers.Count == 1 && VoltageCode.Parse(rest).Is(out var coded, out _))
             return new PrintScan(numbers.ToImmutable(), separator, "", coded, bipolar, null);
         if (!TakeNumber(ref rest, out var volts) || volts is <= 0m or > 1_000_000m)
-            return Broken($"'{Excerpt.Of(rest)}' in '{Excerpt.Of(text)}' is no rated voltage, expected such as 450 V");
+            return Broken($"'{Excerpt.From(rest)}' in '{Excerpt.From(text)}' is no rated voltage, expected such as 450 V");
 
         var word = rest.Trim();
         if (System.Text.Ascii.EqualsIgnoreCase(word, "SV"))
-            return Broken($"'{Excerpt.Of(text)}' gives a surge voltage, expected the rated voltage");
+            return Broken($"'{Excerpt.From(text)}' gives a surge voltage, expected the rated voltage");
         return IsVoltageWord(word)
             ? new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), new Quantity(volts, Dimension.Voltage), bipolar, null)
-            : Broken($"'{Excerpt.Of(word)}' in '{Excerpt.Of(text)}' is not understood, expected V, VDC, WV, WVDC or VDCW");
+            : Broken($"'{Excerpt.From(word)}' in '{Excerpt.From(text)}' is not understood, expected V, VDC, WV, WVDC or VDCW");
     }
 
     private static PrintScan Broken(string fault) => new([], '\0', "", null, false, fault);

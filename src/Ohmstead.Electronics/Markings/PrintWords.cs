@@ -6,18 +6,18 @@ namespace Ohmstead.Electronics.Markings;
 /// <summary>What codes say, in words.</summary>
 internal static class PrintWords
 {
-    internal static string Of(MarkedValue value) => Joined(Rounded(value.Nominal), value.Tolerance, value.RatedVoltage);
+    internal static string Describe(MarkedValue value) => Joined(Rounded(value.Nominal), value.Tolerance, value.RatedVoltage);
 
-    internal static string Of(CapacitorPrint print) =>
+    internal static string Describe(CapacitorPrint print) =>
         Joined(string.Join(" + ", print.Sections.Select(Rounded)), print.Tolerance, print.RatedVoltage)
         + (print.IsBipolar ? ", bipolar" : string.Empty);
 
-    internal static string Of(BandedResistor resistor) =>
+    internal static string Describe(BandedResistor resistor) =>
         Joined(QuantityText.Format(resistor.Nominal), resistor.Nominal.Value == 0m ? null : resistor.Tolerance, null)
         + (resistor.TemperatureCoefficient is { } slope ? $", ±{Millionths(slope)}" : string.Empty)
         + (resistor.FailureRate is { } rate ? $", {QuantityText.FormatPercent(rate)} fail in 1000 h" : string.Empty);
 
-    internal static string Of(TemperatureCharacteristic characteristic) =>
+    internal static string Describe(TemperatureCharacteristic characteristic) =>
         characteristic switch
         {
             TemperatureCharacteristic.Linear line => $"{Figures.Text(line.MillionthsPerKelvin)} × 10^-6/K"

@@ -15,7 +15,7 @@ internal static class Ratings
         (Dimension.Frequency, 'z', "frequency, as printed", PrintedOn.Other),
     ];
 
-    internal static IEnumerable<PrintMeaning> Of(string print)
+    internal static IEnumerable<PrintMeaning> Read(string print)
     {
         foreach (var (dimension, unit, what, on) in Known)
         {

@@ -30,7 +30,7 @@ public static class ResistorBands
         }
 
         if (readings.Count > 0)
-            return Parsed<Marking<BandedResistor>>.Of(new Marking<BandedResistor>([.. readings]));
+            return Parsed<Marking<BandedResistor>>.From(new Marking<BandedResistor>([.. readings]));
         var named = string.Join(' ', bands.Select(BandColours.Name));
         var where = start is BandStart.Known ? "in this direction" : "in either direction";
         return Marking<BandedResistor>.Failed(

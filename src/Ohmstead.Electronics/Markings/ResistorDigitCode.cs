@@ -16,7 +16,7 @@ public static class ResistorDigitCode
         if (text.Length is not (3 or 4) || text.ContainsAnyExceptInRange('0', '9'))
             return Marking<MarkedValue>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no digit code of a resistor, expected three or four digits such as 103 or 1002"
+                $"'{Excerpt.From(text)}' is no digit code of a resistor, expected three or four digits such as 103 or 1002"
             );
         if (!text.ContainsAnyExcept('0'))
             return Marking<MarkedValue>.Read(
@@ -27,7 +27,7 @@ public static class ResistorDigitCode
                 )
             );
         if (text[0] == '0')
-            return Marking<MarkedValue>.Failed(text, $"'{Excerpt.Of(text)}' starts with 0, expected a digit from 1 to 9");
+            return Marking<MarkedValue>.Failed(text, $"'{Excerpt.From(text)}' starts with 0, expected a digit from 1 to 9");
 
         var digits = int.Parse(text[..^1], NumberStyles.None, CultureInfo.InvariantCulture);
         var power = text[^1] - '0';

@@ -22,14 +22,14 @@ public static class SourceDateCode
                 ? DateCode.YearWeek(digits.AsSpan(3), digits.Length - 5, years)
                 : [];
         return dates.Count > 0
-            ? Parsed<Marking<SourceDate>>.Of(
+            ? Parsed<Marking<SourceDate>>.From(
                 new Marking<SourceDate>([
                     .. dates.Select(date => new MarkingReading<SourceDate>(new SourceDate(digits[..3], date.Value), date.Rule, Source)),
                 ])
             )
             : Marking<SourceDate>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no source-date code, expected three digits of the maker and YWW or YYWW such as 1377432"
+                $"'{Excerpt.From(text)}' is no source-date code, expected three digits of the maker and YWW or YYWW such as 1377432"
             );
     }
 }

@@ -25,7 +25,7 @@ public static class TantalumChipCode
         )
             return Marking<MarkedValue>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no print of a tantalum chip, expected a letter and three digits such as G106"
+                $"'{Excerpt.From(text)}' is no print of a tantalum chip, expected a letter and three digits such as G106"
             );
         var read = code.Readings[0];
         var rated = new Quantity(volts, Dimension.Voltage);

@@ -22,10 +22,10 @@ public static class TemperatureCoefficientLetter
             _ => null,
         };
         if (millionths is { } known)
-            return Parsed<Quantity>.Of(new Quantity(known * 0.000001m, Dimension.Ratio));
+            return Parsed<Quantity>.From(new Quantity(known * 0.000001m, Dimension.Ratio));
         var message = text is "Z"
             ? "'Z' is a temperature coefficient without a letter of its own, expected its figure from the data sheet"
-            : $"'{Excerpt.Of(text)}' is no letter of a temperature coefficient, expected K, M, P, Q, R, S, U or Z";
+            : $"'{Excerpt.From(text)}' is no letter of a temperature coefficient, expected K, M, P, Q, R, S, U or Z";
         return Parsed<Quantity>.Failed(
             new ParseFault(text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood, 0, text.Length, message, null)
         );

@@ -26,7 +26,7 @@ public static class ThreeCharacterCode
         )
             return Marking<MarkedValue>.Failed(
                 text,
-                $"'{Excerpt.Of(text)}' is no three-character code of a resistor, expected 01 to 96 and a letter such as 01C"
+                $"'{Excerpt.From(text)}' is no three-character code of a resistor, expected 01 to 96 and a letter such as 01C"
             );
         var figures = ESeries.E96.Decade[place - 1] * Hundred;
         var ohms = new Quantity(figures * factor, Dimension.Resistance);

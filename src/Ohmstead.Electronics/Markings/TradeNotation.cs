@@ -20,7 +20,7 @@ public static class TradeNotation
     /// <summary>Reads the print. More than one reading where it has more than one meaning.</summary>
     public static Parsed<Marking<CapacitorPrint>> Parse(ReadOnlySpan<char> text)
     {
-        var print = PrintScan.Of(text);
+        var print = PrintScan.Scan(text);
         if (print.Fault is { } fault)
             return Failed(text, fault);
         if (print.Unit.Length > 0)
@@ -62,7 +62,7 @@ public static class TradeNotation
         if (print.Unit is ['M' or 'm'])
         {
             var value = Make(print, print.Numbers, 1e-6m, print.Volts);
-            return Parsed<Marking<CapacitorPrint>>.Of(
+            return Parsed<Marking<CapacitorPrint>>.From(
                 new Marking<CapacitorPrint>([
                     new(value, "M for microfarad", Source.CommonPractice),
                     new(value with { Tolerance = Tolerance.Relative(0.2m) }, "in µF, with M for ±20 %", Source.CommonPractice),
@@ -88,7 +88,7 @@ public static class TradeNotation
         }
 
         if (ByDigits(text, print) is { Length: > 0 } coded)
-            return Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(coded));
+            return Parsed<Marking<CapacitorPrint>>.From(new Marking<CapacitorPrint>(coded));
         if (print.Unit is "cm")
             return Read(
                 Make(print, print.Numbers, ElectrostaticUnits.FaradsPerCentimetre, print.Volts),
@@ -104,7 +104,7 @@ public static class TradeNotation
         if (print.Numbers[0] < 1m)
             return Read(Make(print, print.Numbers, 1e-6m, null), "µF, as a bare value below 1 is");
         return ByDigits(text, print) is { Length: > 0 } coded
-            ? Parsed<Marking<CapacitorPrint>>.Of(new Marking<CapacitorPrint>(coded))
+            ? Parsed<Marking<CapacitorPrint>>.From(new Marking<CapacitorPrint>(coded))
             : Read(Make(print, print.Numbers, 1e-12m, null), "pF, as a bare value from 1 up is");
     }
 

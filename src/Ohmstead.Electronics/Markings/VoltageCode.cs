@@ -16,13 +16,13 @@ public static class VoltageCode
     /// <summary>Reads a code of one digit, 0 to 3, and one capital letter.</summary>
     public static Parsed<Quantity> Parse(ReadOnlySpan<char> text) =>
         text.Length == 2 && text[0] is >= '0' and <= '3' && Factor(text[0], text[1]) is { } factor
-            ? Parsed<Quantity>.Of(new Quantity(factor * DecimalMath.PowerOfTen(text[0] - '0'), Dimension.Voltage))
+            ? Parsed<Quantity>.From(new Quantity(factor * DecimalMath.PowerOfTen(text[0] - '0'), Dimension.Voltage))
             : Parsed<Quantity>.Failed(
                 new ParseFault(
                     text.IsEmpty ? ParseFaultKind.Empty : ParseFaultKind.NotUnderstood,
                     0,
                     text.Length,
-                    $"'{Excerpt.Of(text)}' is no voltage code, expected a digit 0 to 3 and a letter such as 1H",
+                    $"'{Excerpt.From(text)}' is no voltage code, expected a digit 0 to 3 and a letter such as 1H",
                     null
                 )
             );

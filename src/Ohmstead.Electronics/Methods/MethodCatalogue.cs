@@ -35,7 +35,7 @@ public static class MethodCatalogue
     /// <summary>All methods, cleaning first.</summary>
     public static IReadOnlyList<WorkMethod> All { get; } =
     [
-        WorkMethod.Of(
+        WorkMethod.Create(
             "isopropanol",
             "flux, grease and the last rinse: 2-propanol on a brush or a cloth",
             Workshop,
@@ -56,7 +56,7 @@ public static class MethodCatalogue
             MustDry = true,
             DryHours = DryOfSolventHours,
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "water",
             "rinsing salts away: deionised water",
             Workshop,
@@ -70,7 +70,7 @@ public static class MethodCatalogue
             Words = ["deionised", "deionized", "distilled"],
             MustDry = true,
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "detergent",
             "crusts of leaked electrolyte: water and a mild detergent, then deionised water",
             Workshop,
@@ -81,7 +81,7 @@ public static class MethodCatalogue
             Words = ["soap"],
             MustDry = true,
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "weak acid",
             "alkaline crust of nickel-cadmium cells: vinegar or 5 % acetic acid, then water, then isopropanol",
             Workshop,
@@ -93,7 +93,7 @@ public static class MethodCatalogue
             Words = ["vinegar", "acetic", "citric"],
             MustDry = true,
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "ultrasonic bath",
             "boards that bear it, in a bath",
             Workshop,
@@ -104,7 +104,7 @@ public static class MethodCatalogue
             Words = ["ultrasound", "ultrasonic"],
             MustDry = true,
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "drying",
             "before any power after a wash; no standard gives these figures",
             Workshop,
@@ -122,7 +122,7 @@ public static class MethodCatalogue
         {
             Words = ["oven", "dried"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "tin-lead solder",
             "joints that were made with lead",
             Alloys,
@@ -139,7 +139,7 @@ public static class MethodCatalogue
         {
             Words = ["sn63", "sn60", "leaded"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "silver-bearing solder",
             "ceramic terminal strips with silver plating",
             Alloys,
@@ -150,7 +150,7 @@ public static class MethodCatalogue
         {
             Words = ["sn62"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "lead-free solder",
             "joints that were made without lead",
             LeadFree,
@@ -165,7 +165,7 @@ public static class MethodCatalogue
         {
             Words = ["sac305"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "vacuum desoldering",
             "parts that are to live, and boards with plated holes",
             Workshop,
@@ -179,7 +179,7 @@ public static class MethodCatalogue
         {
             Words = ["desoldering station", "vacuum"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "cutting out",
             "a part that is condemned: clip its leads, then clear the holes one by one",
             Workshop,
@@ -190,7 +190,7 @@ public static class MethodCatalogue
         {
             Words = ["clipped", "cut out"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "low-melting alloy",
             "taking out parts with many legs",
             Alloys,
@@ -200,7 +200,7 @@ public static class MethodCatalogue
         {
             Words = ["bismuth"],
         },
-        WorkMethod.Of(
+        WorkMethod.Create(
             "static-safe handling",
             "MOS memories and logic, JFETs and MOSFETs, early PMOS above all",
             Source.Published(

@@ -25,7 +25,7 @@ public sealed record WorkMethod(
     /// <summary>How long it usually dries at room temperature, in hours, where it must dry and nothing else is known.</summary>
     public decimal DryHours { get; init; } = MethodCatalogue.DryAtRoomHours;
 
-    internal static WorkMethod Of(
+    internal static WorkMethod Create(
         string name,
         string title,
         Source source,

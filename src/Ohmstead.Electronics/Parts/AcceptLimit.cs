@@ -141,7 +141,7 @@ public sealed record AcceptLimit(string Part, string Measure, decimal? ExtraFrac
     /// part.</summary>
     public Outcome<Worked<(decimal Low, decimal High)>> Range(decimal nominal, decimal tolerance) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("nominal value", nominal),
                 Domain.Within("tolerance", tolerance, 0m, 1m),
                 Domain.That(ExtraFraction is not null, $"no usual figure is known for a {Part}")

@@ -75,7 +75,7 @@ public static class BesideACapacitor
                     ? Outcome<Worked<decimal>>.Refused(
                         $"no resistance beside it makes {Rounded.Ohms(readOhms)} of {Rounded.Ohms(limitOhms)}"
                     )
-                    : Outcome<Worked<decimal>>.Of(
+                    : Outcome<Worked<decimal>>.From(
                         new(
                             1m / most,
                             new(() =>
@@ -107,7 +107,7 @@ public static class BesideACapacitor
     private static decimal Reactance(decimal hertz, decimal farads) => 1m / (LossFactor.TwoPi * hertz * farads);
 
     private static Domain Sound(decimal ohms, decimal hertz, decimal farads, string? more = null) =>
-        Domain.Of(
+        Domain.Require(
             Domain.NotNegative("ESR or loss", ohms),
             Domain.Positive("frequency", hertz),
             Domain.Positive("capacitance", farads),

@@ -16,7 +16,7 @@ public static class BesideAnInductor
                 decimal share = Share(henries, hertz) * farads;
                 return share >= 1m
                     ? Outcome<Worked<decimal>>.Refused($"{Figures.Text(hertz)} Hz is not below the resonance of the two")
-                    : Outcome<Worked<decimal>>.Of(
+                    : Outcome<Worked<decimal>>.From(
                         new(
                             henries / (1m - share),
                             new(() =>
@@ -31,7 +31,7 @@ public static class BesideAnInductor
     /// farad.</summary>
     public static Outcome<Worked<decimal>> ExplainsFarads(decimal henries, decimal readHenries, decimal hertz) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("inductance", henries),
                 Domain.Positive("frequency", hertz),
                 Domain.That(readHenries > henries, "the reading is not above its limit")
@@ -52,5 +52,5 @@ public static class BesideAnInductor
     private static decimal Share(decimal henries, decimal hertz) => LossFactor.TwoPi * hertz * (LossFactor.TwoPi * hertz) * henries;
 
     private static Domain Sound(decimal henries, decimal farads, decimal hertz) =>
-        Domain.Of(Domain.Positive("inductance", henries), Domain.Positive("capacitance", farads), Domain.Positive("frequency", hertz));
+        Domain.Require(Domain.Positive("inductance", henries), Domain.Positive("capacitance", farads), Domain.Positive("frequency", hertz));
 }

@@ -75,7 +75,7 @@ public sealed record CellChemistry(
     /// <summary>The voltage under which so many cells in series count as spent, in volt.</summary>
     public Outcome<Worked<decimal>> SpentPack(int cells) =>
         Domain
-            .Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
+            .Require(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
             .Compute(() =>
             {
                 decimal volts = cells * SpentVolts;
@@ -89,7 +89,7 @@ public sealed record CellChemistry(
     /// <summary>The voltage above which so many cells in series are no resting pack of this chemistry, in volt.</summary>
     public Outcome<Worked<decimal>> FullPack(int cells) =>
         Domain
-            .Of(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
+            .Require(Domain.That(cells >= 1, $"{Figures.Text(cells)} cells, expected one or more"))
             .Compute(() =>
             {
                 decimal volts = cells * FullVolts;

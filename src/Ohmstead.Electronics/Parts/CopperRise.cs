@@ -21,7 +21,7 @@ public static class CopperRise
     /// <param name="endRoomCelsius">Temperature T2 of the room at the end.</param>
     public static Outcome<Worked<decimal>> Kelvin(decimal coldOhms, decimal hotOhms, decimal startCelsius, decimal endRoomCelsius) =>
         Domain
-            .Of(Domain.Positive("cold resistance", coldOhms), Domain.Positive("hot resistance", hotOhms))
+            .Require(Domain.Positive("cold resistance", coldOhms), Domain.Positive("hot resistance", hotOhms))
             .Flatten(() =>
             {
                 decimal kelvin = ((hotOhms - coldOhms) / coldOhms * (CopperConstant + startCelsius)) - (endRoomCelsius - startCelsius);
@@ -37,7 +37,7 @@ public static class CopperRise
                     $"({Figures.Text(hotOhms)} - {Figures.Text(coldOhms)}) / {Figures.Text(coldOhms)} x (234.5 + "
                     + $"{Figures.Text(startCelsius)}) - ({Figures.Text(endRoomCelsius)} - {Figures.Text(startCelsius)}) = "
                     + $"{Figures.Text(kelvin, 4)} K";
-                return Outcome<Worked<decimal>>.Of(
+                return Outcome<Worked<decimal>>.From(
                     new Worked<decimal>(kelvin, working, Standard) { Remarks = ["copper; an aluminium winding has 225 for 234.5"] }
                 );
             });

@@ -21,9 +21,9 @@ internal static class FuseBreakingCapacity
     // At 250 V a.c., by the rated current up to which a figure holds.
     private static readonly (decimal To, decimal Amperes)[] Steps = [(1m, 35m), (3.5m, 100m), (10m, 200m), (15m, 750m), (30m, 1500m)];
 
-    internal static Outcome<Worked<decimal>> Of(FuseSystem system, FuseBreaking? breaking, decimal rated) =>
+    internal static Outcome<Worked<decimal>> For(FuseSystem system, FuseBreaking? breaking, decimal rated) =>
         Domain
-            .Of(Domain.Positive("rated current", rated))
+            .Require(Domain.Positive("rated current", rated))
             .Flatten(() =>
                 (system, breaking) switch
                 {
@@ -43,5 +43,5 @@ internal static class FuseBreakingCapacity
             );
 
     private static Outcome<Worked<decimal>> Known(decimal amperes, string working, Source source) =>
-        Outcome<Worked<decimal>>.Of(new Worked<decimal>(amperes, working, source));
+        Outcome<Worked<decimal>>.From(new Worked<decimal>(amperes, working, source));
 }

@@ -178,7 +178,7 @@ public sealed record FuseFigures(
 
     /// <summary>What current it can interrupt at 250 V a.c., in ampere; refused where no figure is known.</summary>
     public static Outcome<Worked<decimal>> BreaksAmperes(FuseSystem system, FuseBreaking? breaking, decimal ratedAmperes) =>
-        FuseBreakingCapacity.Of(system, breaking, ratedAmperes);
+        FuseBreakingCapacity.For(system, breaking, ratedAmperes);
 
     /// <summary>What it does at its overload, in words: "opens within 2 min", "carries it for 20 ms and opens within 300 ms".</summary>
     public string Does =>

@@ -32,7 +32,7 @@ public static class FuseResistance
     /// <summary>The resistance up to which a fuse is whole, in ohm.</summary>
     public static Outcome<Worked<decimal>> Whole(decimal ratedAmperes) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("rated current", ratedAmperes),
                 Domain.That(
                     ratedAmperes <= 0m || ratedAmperes >= SmallestAmperes,

@@ -15,7 +15,7 @@ public static class LithiumBackup
     /// current.</summary>
     public static Outcome<Worked<decimal>> LeastOhms(decimal supplyVolts, decimal cellVolts, decimal greatestAmperes) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("supply voltage", supplyVolts),
                 Domain.Positive("cell voltage", cellVolts),
                 Domain.Positive("charging current", greatestAmperes)

@@ -11,7 +11,7 @@ public static class MeterLoading
     /// <summary>The share of the true voltage that is shown, Rin / (Rin + Rsource).</summary>
     public static Outcome<Worked<decimal>> Share(decimal meterOhms, decimal sourceOhms) =>
         Domain
-            .Of(Domain.Positive("meter resistance", meterOhms), Domain.NotNegative("source resistance", sourceOhms))
+            .Require(Domain.Positive("meter resistance", meterOhms), Domain.NotNegative("source resistance", sourceOhms))
             .Compute(() =>
             {
                 decimal share = meterOhms / (meterOhms + sourceOhms);
@@ -25,7 +25,7 @@ public static class MeterLoading
     /// <summary>The resistance of a moving-coil meter on a range, ohm per volt times full scale, in ohm.</summary>
     public static Outcome<decimal> MeterOhms(decimal ohmsPerVolt, decimal rangeVolts) =>
         Domain
-            .Of(Domain.Positive("ohm per volt", ohmsPerVolt), Domain.Positive("range", rangeVolts))
+            .Require(Domain.Positive("ohm per volt", ohmsPerVolt), Domain.Positive("range", rangeVolts))
             .Compute(() => ohmsPerVolt * rangeVolts);
 
     /// <summary>What a meter of another resistance would show where one meter showed a voltage, in volt.</summary>

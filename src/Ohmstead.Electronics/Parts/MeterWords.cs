@@ -9,7 +9,7 @@ namespace Ohmstead.Electronics.Parts;
 public sealed partial record MeterWords(decimal OhmsPerVolt, decimal RangeVolts)
 {
     /// <summary>Reads words such as "20 kΩ/V meter on its 50 V range"; null when they name no ohm per volt or no range.</summary>
-    public static MeterWords? Of(string text)
+    public static MeterWords? Parse(string text)
     {
         Match sensitivity = Sensitivity().Match(text);
         Match range = Range().Match(text);

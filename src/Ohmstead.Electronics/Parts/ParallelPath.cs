@@ -8,7 +8,7 @@ public static class ParallelPath
     /// <summary>What two resistances in parallel read, R1 R2 / (R1 + R2), in ohm.</summary>
     public static Outcome<Worked<decimal>> Ohms(decimal firstOhms, decimal secondOhms) =>
         Domain
-            .Of(Domain.Positive("first resistance", firstOhms), Domain.Positive("second resistance", secondOhms))
+            .Require(Domain.Positive("first resistance", firstOhms), Domain.Positive("second resistance", secondOhms))
             .Compute(() =>
             {
                 decimal ohms = 1m / ((1m / firstOhms) + (1m / secondOhms));
@@ -22,7 +22,7 @@ public static class ParallelPath
     /// <summary>What lies in parallel when a part of a known value reads less, in ohm; refused when it does not read less.</summary>
     public static Outcome<Worked<decimal>> RestOhms(decimal partOhms, decimal readOhms) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("reading", readOhms),
                 Domain.Positive("part", partOhms),
                 Domain.That(

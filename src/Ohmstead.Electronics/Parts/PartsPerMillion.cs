@@ -8,9 +8,9 @@ public static class PartsPerMillion
     private const decimal SecondsPerDayAndMillion = 0.0864m;
 
     /// <summary>How far a frequency is off, (f - f0)/f0 x 10^6.</summary>
-    public static Outcome<Worked<decimal>> Of(decimal measuredHertz, decimal nominalHertz) =>
+    public static Outcome<Worked<decimal>> Compute(decimal measuredHertz, decimal nominalHertz) =>
         Domain
-            .Of(Domain.Positive("measured frequency", measuredHertz), Domain.Positive("nominal frequency", nominalHertz))
+            .Require(Domain.Positive("measured frequency", measuredHertz), Domain.Positive("nominal frequency", nominalHertz))
             .Compute(() =>
             {
                 decimal ppm = (measuredHertz - nominalHertz) / nominalHertz * 1_000_000m;
@@ -26,7 +26,7 @@ public static class PartsPerMillion
     /// <summary>The change of a resistance with temperature, R x ppm/K x kelvin, in ohm.</summary>
     public static Outcome<Worked<decimal>> TemperatureChangeOhms(decimal ohms, decimal partsPerMillionPerKelvin, decimal kelvin) =>
         Domain
-            .Of(Domain.Positive("resistance", ohms))
+            .Require(Domain.Positive("resistance", ohms))
             .Compute(() =>
             {
                 decimal change = ohms * partsPerMillionPerKelvin * kelvin / 1_000_000m;
@@ -39,7 +39,7 @@ public static class PartsPerMillion
     /// <summary>How far the baud rate of a divided clock is off, as a fraction; two ends together must stay within about 2 %.</summary>
     public static Outcome<Worked<decimal>> BaudError(decimal clockHertz, decimal divisor, decimal oversampling, decimal baud) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("clock", clockHertz),
                 Domain.Positive("divisor", divisor),
                 Domain.Positive("oversampling", oversampling),

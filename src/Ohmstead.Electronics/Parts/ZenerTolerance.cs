@@ -31,7 +31,7 @@ public static class ZenerTolerance
         };
         string mark = suffix is { } c ? $"suffix {c}" : "no suffix";
         return fraction is { } known
-            ? Outcome<Worked<decimal>>.Of(
+            ? Outcome<Worked<decimal>>.From(
                 new Worked<decimal>(
                     known,
                     $"{mark}: ±{Figures.Percent(known)}",

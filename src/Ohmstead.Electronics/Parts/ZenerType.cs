@@ -12,7 +12,7 @@ public sealed record ZenerType(ZenerSeries Series, char? Suffix, decimal? Nomina
     /// <summary>Reads a type number; null when it is of no series known here.</summary>
     /// <remarks>1N746 to 1N759, 1N4370 to 1N4372, 1N4728 to 1N4764 and 1N5221 to 1N5281, with a suffix or none; and any number that ends
     /// like -C9V1.</remarks>
-    public static ZenerType? Of(string type)
+    public static ZenerType? Parse(string type)
     {
         string text = type.Trim().ToUpperInvariant();
         return Registered(text) ?? Designated(text);

@@ -10,7 +10,7 @@ internal static class Excerpt
 
     /// <summary>The text, cut to 32 characters, with control and format characters and lone surrogates written as their code
     /// point.</summary>
-    internal static string Of(ReadOnlySpan<char> text)
+    internal static string From(ReadOnlySpan<char> text)
     {
         var cut = text.Length > Most;
         var result = new StringBuilder();

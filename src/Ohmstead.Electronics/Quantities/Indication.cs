@@ -55,7 +55,7 @@ public readonly record struct Indication
         Kind is IndicationKind.Above or IndicationKind.AtLeast or IndicationKind.Below or IndicationKind.AtMost ? figure : null;
 
     /// <summary>The value itself.</summary>
-    public static Indication Of(Quantity value) => new(IndicationKind.Exact, value);
+    public static Indication From(Quantity value) => new(IndicationKind.Exact, value);
 
     /// <summary>One side of a figure.</summary>
     public static Indication OneSided(IndicationKind kind, Quantity bound) =>

@@ -47,14 +47,14 @@ public static class IndicationText
             return Bounded(text, length, kind, expected);
         }
 
-        return WordOf(text) is { } word ? Parsed<Indication>.Of(Indication.Word(word, expected))
+        return WordOf(text) is { } word ? Parsed<Indication>.From(Indication.Word(word, expected))
             : Meant(text) is { } meant
                 ? Parsed<Indication>.Failed(
                     new(
                         ParseFaultKind.NotUnderstood,
                         0,
                         text.Length,
-                        $"'{Excerpt.Of(text)}' is no reading; the word for it is '{meant}'",
+                        $"'{Excerpt.From(text)}' is no reading; the word for it is '{meant}'",
                         meant
                     )
                 )
@@ -98,7 +98,7 @@ public static class IndicationText
 
     private static Parsed<Indication> Exactly(ReadOnlySpan<char> text, Dimension expected) =>
         QuantityText.Parse(text, expected).Is(out var value, out var fault)
-            ? Parsed<Indication>.Of(Indication.Of(value))
+            ? Parsed<Indication>.From(Indication.From(value))
             : Parsed<Indication>.Failed(fault);
 
     private static Parsed<Indication> Bounded(ReadOnlySpan<char> text, int sign, IndicationKind kind, Dimension expected)
@@ -111,7 +111,7 @@ public static class IndicationText
 
         if (QuantityText.Parse(text[start..], expected).Is(out var bound, out var fault))
         {
-            return Parsed<Indication>.Of(Indication.OneSided(kind, bound));
+            return Parsed<Indication>.From(Indication.OneSided(kind, bound));
         }
 
         // The next step is a whole value to write, and the sign belongs before it.

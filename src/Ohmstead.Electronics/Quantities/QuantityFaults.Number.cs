@@ -13,7 +13,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 0,
                 1,
-                $"a space before '{Excerpt.Of(text.Trim())}', expected the number at once",
+                $"a space before '{Excerpt.From(text.Trim())}', expected the number at once",
                 Offer(expected, text.Trim().ToString())
             );
         if (text[0] == '+')
@@ -21,7 +21,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 0,
                 1,
-                $"a plus sign in '{Excerpt.Of(text)}', expected the number alone",
+                $"a plus sign in '{Excerpt.From(text)}', expected the number alone",
                 Offer(expected, text[1..].ToString())
             );
         if (WithLetterDigits(text, expected, out fault))
@@ -34,16 +34,16 @@ internal static partial class QuantityFaults
                     ParseFaultKind.NotUnderstood,
                     index - 1,
                     1,
-                    $"no digit after the point in '{Excerpt.Of(text)}'",
+                    $"no digit after the point in '{Excerpt.From(text)}'",
                     Offer(expected, string.Concat(text[..(index - 1)], text[index..]))
                 );
         }
 
         if (IsNoNumber(text, out var why))
-            return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is {why}, expected {Expected(expected)}");
+            return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.From(text)}' is {why}, expected {Expected(expected)}");
         if (text.Length > 1 && char.IsAsciiDigit(text[1]) && UnitLookup.OtherCode(expected, text[0]) is { } other)
             return Wrong(text, 0, text.Length, other, expected);
-        return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.Of(text)}' is no number, expected {Expected(expected)}");
+        return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.From(text)}' is no number, expected {Expected(expected)}");
     }
 
     private static bool IsNoNumber(ReadOnlySpan<char> text, out string why)
@@ -79,7 +79,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.Comma,
                 index,
                 1,
-                $"a comma in '{Excerpt.Of(number)}', expected digits with at most one decimal point and no separators",
+                $"a comma in '{Excerpt.From(number)}', expected digits with at most one decimal point and no separators",
                 grouped ? Offer(expected, joined + rest) : null
             );
         }
@@ -90,7 +90,7 @@ internal static partial class QuantityFaults
             ParseFaultKind.Comma,
             index,
             1,
-            $"a comma can mean {Excerpt.Of(point)} or {Excerpt.Of(thousands)}",
+            $"a comma can mean {Excerpt.From(point)} or {Excerpt.From(thousands)}",
             Offer(expected, point + rest, thousands + rest)
         );
     }
@@ -120,7 +120,7 @@ internal static partial class QuantityFaults
             ParseFaultKind.LookAlike,
             first,
             1,
-            $"letter {text[first]} in the number '{Excerpt.Of(text[..end])}', expected the digit {digit}",
+            $"letter {text[first]} in the number '{Excerpt.From(text[..end])}', expected the digit {digit}",
             Offer(expected, string.Concat(meant, text[end..]))
         );
         return true;

@@ -21,7 +21,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 text.TrimEnd().Length,
                 1,
-                $"a space after '{Excerpt.Of(text.TrimEnd())}', expected nothing more",
+                $"a space after '{Excerpt.From(text.TrimEnd())}', expected nothing more",
                 Offer(expected, text.TrimEnd().ToString())
             );
         if (unitStart == numberEnd && WithLetterDigits(text, expected, out fault))
@@ -34,7 +34,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 numberEnd,
                 unitStart - numberEnd,
-                $"a space inside the number '{Excerpt.Of(text)}', expected the digits together",
+                $"a space inside the number '{Excerpt.From(text)}', expected the digits together",
                 Offer(expected, string.Concat(number, unit))
             );
         }
@@ -51,7 +51,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.UnitMissing,
                 0,
                 text.Length,
-                $"'{Excerpt.Of(text)}' has no unit, expected {Expected(expected)}",
+                $"'{Excerpt.From(text)}' has no unit, expected {Expected(expected)}",
                 choices
             );
         var bare = expected is Dimension.Number or Dimension.Ratio;
@@ -81,7 +81,7 @@ internal static partial class QuantityFaults
                     ParseFaultKind.NotUnderstood,
                     0,
                     text.Length,
-                    $"'{Excerpt.Of(text)}' is hexadecimal, expected a decimal number"
+                    $"'{Excerpt.From(text)}' is hexadecimal, expected a decimal number"
                 );
                 return true;
             case ['_' or '\'' or '\u2019', ..]:
@@ -89,19 +89,19 @@ internal static partial class QuantityFaults
                     ParseFaultKind.NotUnderstood,
                     at,
                     1,
-                    $"a separator '{rest[0]}' in '{Excerpt.Of(text)}', expected the digits together",
+                    $"a separator '{rest[0]}' in '{Excerpt.From(text)}', expected the digits together",
                     Offer(expected, string.Concat(number, rest[1..]))
                 );
                 return true;
             case ['.', ..]:
-                fault = Fault(ParseFaultKind.NotUnderstood, at, 1, $"a second point in '{Excerpt.Of(text)}', expected one at most");
+                fault = Fault(ParseFaultKind.NotUnderstood, at, 1, $"a second point in '{Excerpt.From(text)}', expected one at most");
                 return true;
             case ['E', >= '0' and <= '9', ..] when expected is Dimension.Resistance:
                 fault = Fault(
                     ParseFaultKind.Ambiguous,
                     at,
                     1,
-                    $"'{Excerpt.Of(text)}' is a decimal point at E on old Continental print and a power of ten elsewhere",
+                    $"'{Excerpt.From(text)}' is a decimal point at E on old Continental print and a power of ten elsewhere",
                     Offer(expected, $"{number}R{rest[1..]}")
                 );
                 return true;
@@ -126,13 +126,13 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 at,
                 end + 1,
-                $"a power of ten in '{Excerpt.Of(text)}', expected the digits in full or a unit with a prefix"
+                $"a power of ten in '{Excerpt.From(text)}', expected the digits in full or a unit with a prefix"
             )
             : Fault(
                 ParseFaultKind.OutOfRange,
                 at,
                 end + 1,
-                $"the power of ten in '{Excerpt.Of(text)}' is out of range, expected the digits in full or a unit with a prefix"
+                $"the power of ten in '{Excerpt.From(text)}' is out of range, expected the digits in full or a unit with a prefix"
             );
     }
 
@@ -152,7 +152,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.Ambiguous,
                 unitStart,
                 1,
-                $"'m' in '{Excerpt.Of(text)}' can be milli or a small M for mega",
+                $"'m' in '{Excerpt.From(text)}' can be milli or a small M for mega",
                 Offer(expected, $"{full} mΩ", $"{full} MΩ")
             );
         }
@@ -162,7 +162,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.Ambiguous,
                 unitStart,
                 1,
-                $"'M' in '{Excerpt.Of(text)}' is microfarad on old print and a tolerance of 20 % elsewhere",
+                $"'M' in '{Excerpt.From(text)}' is microfarad on old print and a tolerance of 20 % elsewhere",
                 Offer(expected, $"{number} µF")
             );
         if (expected is Dimension.Temperature && unit is ['F' or 'K'] or "°F" or "degF")
@@ -178,14 +178,14 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 unitStart + cut,
                 unit.Length - cut,
-                $"'{Excerpt.Of(unit[cut..])}' after '{Excerpt.Of(text[..(unitStart + cut)])}' is not understood, expected nothing more"
+                $"'{Excerpt.From(unit[cut..])}' after '{Excerpt.From(text[..(unitStart + cut)])}' is not understood, expected nothing more"
             )
             : Unknown(unitStart, unit, number, expected);
     }
 
     private static Parsed<Quantity> Unknown(int unitStart, ReadOnlySpan<char> unit, string number, Dimension expected)
     {
-        var found = Excerpt.Of(unit);
+        var found = Excerpt.From(unit);
         var nearest = UnitLookup.Nearest(expected, found);
         return nearest is null
             ? Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{found}' is not known, expected {Expected(expected)}")
@@ -203,6 +203,6 @@ internal static partial class QuantityFaults
             ParseFaultKind.WrongDimension,
             offset,
             length,
-            $"'{Excerpt.Of(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected"
+            $"'{Excerpt.From(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected"
         );
 }

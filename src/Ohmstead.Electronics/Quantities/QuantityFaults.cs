@@ -13,7 +13,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.OutOfRange,
                 0,
                 text.Length,
-                string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.Of(text)}' has {text.Length} characters, expected 200 at most")
+                string.Create(CultureInfo.InvariantCulture, $"'{Excerpt.From(text)}' has {text.Length} characters, expected 200 at most")
             ),
             QuantityStep.Number => Number(text, failure.First, expected),
             QuantityStep.AfterCode => AfterCode(text, failure.First, failure.Second, expected),
@@ -24,20 +24,20 @@ internal static partial class QuantityFaults
                 text.Length,
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"'{Excerpt.Of(text)}' has {failure.SignificantDigits} significant digits, expected 28 at most"
+                    $"'{Excerpt.From(text)}' has {failure.SignificantDigits} significant digits, expected 28 at most"
                 )
             ),
             QuantityStep.NotHeld => Fault(
                 ParseFaultKind.OutOfRange,
                 0,
                 text.Length,
-                $"'{Excerpt.Of(text)}' is too large or too small to be held exactly as {DimensionFacts.One(expected)}"
+                $"'{Excerpt.From(text)}' is too large or too small to be held exactly as {DimensionFacts.One(expected)}"
             ),
             QuantityStep.MinusZero => Fault(
                 ParseFaultKind.OutOfRange,
                 0,
                 text.Length,
-                $"'{Excerpt.Of(text)}' is zero with a minus, expected zero without a sign",
+                $"'{Excerpt.From(text)}' is zero with a minus, expected zero without a sign",
                 Offer(expected, text[1..].ToString())
             ),
             QuantityStep.Implausible => Implausible(text, failure.Value, expected),
@@ -49,13 +49,13 @@ internal static partial class QuantityFaults
         var name = DimensionFacts.One(expected);
         var least = DimensionFacts.Least(expected);
         if (value < 0m && least == 0m)
-            return Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.Of(text)}' is negative, and {name} is never below 0");
+            return Fault(ParseFaultKind.OutOfRange, 0, text.Length, $"'{Excerpt.From(text)}' is negative, and {name} is never below 0");
         var bound = QuantityText.Format(new Quantity(value < least ? least : DimensionFacts.Most(expected), expected));
         return Fault(
             ParseFaultKind.OutOfRange,
             0,
             text.Length,
-            $"'{Excerpt.Of(text)}' is not plausible: {name} here goes {(value < least ? "down" : "up")} to {bound}"
+            $"'{Excerpt.From(text)}' is not plausible: {name} here goes {(value < least ? "down" : "up")} to {bound}"
         );
     }
 
@@ -96,7 +96,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 codeEnd,
                 text.Length - codeEnd,
-                $"'{Excerpt.Of(text[codeEnd..])}' after the code '{code}' is not understood, expected nothing more"
+                $"'{Excerpt.From(text[codeEnd..])}' after the code '{code}' is not understood, expected nothing more"
             );
     }
 
@@ -109,7 +109,7 @@ internal static partial class QuantityFaults
                 ParseFaultKind.LookAlike,
                 found.Offset,
                 found.Length,
-                $"{found.Name} in '{Excerpt.Of(text)}'{meant}",
+                $"{found.Name} in '{Excerpt.From(text)}'{meant}",
                 Offer(expected, LookAlikes.Plain(text))
             )
             : default;

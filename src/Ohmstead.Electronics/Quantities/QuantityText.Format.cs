@@ -45,9 +45,9 @@ public static partial class QuantityText
     }
 
     private static string Write(decimal number, string unit, int? significantDigits) =>
-        DecimalText.Of(number, significantDigits is { } digits ? Places(number, digits) : null, unit);
+        DecimalText.Format(number, significantDigits is { } digits ? Places(number, digits) : null, unit);
 
-    private static string Plain(decimal value) => DecimalText.Of(value);
+    private static string Plain(decimal value) => DecimalText.Format(value);
 
     private static int Places(decimal value, int digits) => Math.Clamp(digits - 1 - DecimalMath.Exponent(value), 0, DecimalMath.Digits);
 

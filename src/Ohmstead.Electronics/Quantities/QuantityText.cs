@@ -25,7 +25,7 @@ public static partial class QuantityText
     public static Parsed<Quantity> Parse(ReadOnlySpan<char> text, Dimension expected, UnitPrint print = UnitPrint.Unstated)
     {
         var failure = Read(text, expected, print, out var quantity);
-        return failure.Step is QuantityStep.Done ? Parsed<Quantity>.Of(quantity) : QuantityFaults.Explain(failure, text, expected);
+        return failure.Step is QuantityStep.Done ? Parsed<Quantity>.From(quantity) : QuantityFaults.Explain(failure, text, expected);
     }
 
     /// <summary>Reads a quantity without finding words for what may be wrong with it.</summary>

@@ -23,18 +23,22 @@ public readonly partial record struct Tolerance
                 ? Failed(
                     text,
                     ParseFaultKind.OutOfRange,
-                    $"'{Excerpt.Of(text)}' is too long for a tolerance, expected 100 characters at most"
+                    $"'{Excerpt.From(text)}' is too long for a tolerance, expected 100 characters at most"
                 )
             : ParseSides(text, dimension);
         if (!read.Is(out var tolerance, out _))
             return LookAlikes.TryFindFirst(text, out var found) ? LookAlike(text, found.Offset, found.Length, found.Name, dimension) : read;
         if (tolerance.IsRelative && tolerance.Lower < -1m)
-            return Failed(text, ParseFaultKind.OutOfRange, $"'{Excerpt.Of(text)}' allows less than nothing, expected at most 100 % below");
+            return Failed(
+                text,
+                ParseFaultKind.OutOfRange,
+                $"'{Excerpt.From(text)}' allows less than nothing, expected at most 100 % below"
+            );
         return tolerance.IsRelative && nominal is { Value: 0m }
             ? Failed(
                 text,
                 ParseFaultKind.OutOfRange,
-                $"'{Excerpt.Of(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit"
+                $"'{Excerpt.From(text)}' of a nominal value of 0 has no meaning, expected a tolerance with a unit"
             )
             : read;
     }
@@ -53,10 +57,14 @@ public readonly partial record struct Tolerance
         while (both > 0 && both < text.Length && QuantityText.IsSpace(text[both]))
             both++;
         if (both == 0 && text[0] is '-' or '+')
-            return Failed(text, ParseFaultKind.NotUnderstood, $"'{Excerpt.Of(text)}' has one side only, expected both, such as {Examples}");
+            return Failed(
+                text,
+                ParseFaultKind.NotUnderstood,
+                $"'{Excerpt.From(text)}' has one side only, expected both, such as {Examples}"
+            );
         if (Side(text[both..], dimension, out var width, out var relative) is { } fault)
             return Failed(Placed(fault, both, text));
-        return Parsed<Tolerance>.Of(new Tolerance(-width, width, relative ? null : dimension));
+        return Parsed<Tolerance>.From(new Tolerance(-width, width, relative ? null : dimension));
     }
 
     private static Parsed<Tolerance> ParseTwoSides(ReadOnlySpan<char> text, int slash, Dimension dimension)
@@ -64,7 +72,11 @@ public readonly partial record struct Tolerance
         var left = text[..slash].TrimEnd();
         var right = text[(slash + 1)..].TrimStart();
         if (left.IsEmpty || right.IsEmpty)
-            return Failed(text, ParseFaultKind.NotUnderstood, $"'{Excerpt.Of(text)}' has one side only, expected both, such as {Examples}");
+            return Failed(
+                text,
+                ParseFaultKind.NotUnderstood,
+                $"'{Excerpt.From(text)}' has one side only, expected both, such as {Examples}"
+            );
         var (leftSign, rightSign) = (Sign(left), Sign(right));
         var leftStart = leftSign == 0 ? 0 : 1;
         var rightStart = text.Length - right.Length + (rightSign == 0 ? 0 : 1);
@@ -79,11 +91,11 @@ public readonly partial record struct Tolerance
             return Failed(
                 text,
                 ParseFaultKind.NotUnderstood,
-                $"'{Excerpt.Of(text)}' has no lower and upper side, expected one with - and one with +"
+                $"'{Excerpt.From(text)}' has no lower and upper side, expected one with - and one with +"
             );
 
         var (lower, upper) = leftSign < 0 || rightSign > 0 ? (-first, second) : (-second, first);
-        return Parsed<Tolerance>.Of(new Tolerance(lower, upper, leftRelative ? null : dimension));
+        return Parsed<Tolerance>.From(new Tolerance(lower, upper, leftRelative ? null : dimension));
     }
 
     private static int Sign(ReadOnlySpan<char> side) =>
@@ -122,7 +134,7 @@ public readonly partial record struct Tolerance
                 ParseFaultKind.UnitMissing,
                 0,
                 side.Length,
-                $"'{Excerpt.Of(side)}' has no unit, expected % or the unit of the value",
+                $"'{Excerpt.From(side)}' has no unit, expected % or the unit of the value",
                 null
             );
         if (QuantityText.Parse(side, relative ? Dimension.Ratio : dimension).Is(out var quantity, out var fault))
@@ -135,9 +147,9 @@ public readonly partial record struct Tolerance
         {
             ParseFaultKind.UnitUnknown => fault with
             {
-                Message = $"unit of '{Excerpt.Of(side)}' is not known, expected % or the unit of the value",
+                Message = $"unit of '{Excerpt.From(side)}' is not known, expected % or the unit of the value",
             },
-            ParseFaultKind.NotUnderstood => fault with { Message = $"'{Excerpt.Of(side)}' is no tolerance, expected {Examples}" },
+            ParseFaultKind.NotUnderstood => fault with { Message = $"'{Excerpt.From(side)}' is no tolerance, expected {Examples}" },
             _ => fault,
         };
     }
@@ -156,7 +168,7 @@ public readonly partial record struct Tolerance
         var good =
             plain.Length > 0
             && (plain.Length > 1 ? ParseSides(plain, dimension) : ToleranceLetters.Read(plain[0], dimension)).Fault is null;
-        return Failed(new ParseFault(ParseFaultKind.LookAlike, offset, length, $"{name} in '{Excerpt.Of(text)}'", good ? plain : null));
+        return Failed(new ParseFault(ParseFaultKind.LookAlike, offset, length, $"{name} in '{Excerpt.From(text)}'", good ? plain : null));
     }
 
     private static Parsed<Tolerance> Failed(ReadOnlySpan<char> text, ParseFaultKind kind, string message) =>

@@ -39,7 +39,7 @@ public static class ToleranceLetters
         }
 
         if (meanings.Length == 1)
-            return Parsed<Tolerance>.Of(meanings[0].Tolerance);
+            return Parsed<Tolerance>.From(meanings[0].Tolerance);
         var list = string.Join(" or ", meanings.Select(meaning => $"{meaning.Tolerance} by {meaning.Source}"));
         return Failed(
             ParseFaultKind.Ambiguous,

@@ -6,7 +6,7 @@ internal static class UnitLookup
     /// <summary>The unit the text spells in a dimension: its power of ten, prefix included, and its whole factor.</summary>
     internal static bool TryFind(Dimension dimension, ReadOnlySpan<char> text, out int power, out int multiplier)
     {
-        foreach (ref readonly var unit in UnitTable.Of(dimension))
+        foreach (ref readonly var unit in UnitTable.UnitsFor(dimension))
         {
             if (!unit.Spells(text, out var prefix))
                 continue;
@@ -76,7 +76,7 @@ internal static class UnitLookup
     {
         foreach (var usual in UnitTable.Usual(dimension))
             yield return usual;
-        foreach (var unit in UnitTable.Of(dimension).ToArray())
+        foreach (var unit in UnitTable.UnitsFor(dimension).ToArray())
             yield return unit.Spelling;
     }
 

@@ -133,7 +133,7 @@ internal static class UnitTable
     }
 
     /// <summary>Every spelling of the dimension's units.</summary>
-    internal static ReadOnlySpan<Unit> Of(Dimension dimension) => Tables[(int)dimension];
+    internal static ReadOnlySpan<Unit> UnitsFor(Dimension dimension) => Tables[(int)dimension];
 
     /// <summary>The units a person would expect, for messages.</summary>
     internal static IReadOnlyList<string> Usual(Dimension dimension) => UsualUnits[(int)dimension];

@@ -11,9 +11,9 @@ public static class CurrentStatus
     public static Source Source { get; } = Source.FromMemory("Ayer et al., Ann. Math. Stat. 26 (1955) 641", "pool adjacent violators");
 
     /// <summary>The estimate at each age, ages rising and each once; the share never falls.</summary>
-    public static Outcome<IReadOnlyList<ShareBad>> Of(IReadOnlyList<Inspection> inspections) =>
+    public static Outcome<IReadOnlyList<ShareBad>> Estimate(IReadOnlyList<Inspection> inspections) =>
         Domain
-            .Of(
+            .Require(
                 Domain.That(inspections.Count > 0, "nothing was inspected"),
                 inspections
                     .Select(i =>

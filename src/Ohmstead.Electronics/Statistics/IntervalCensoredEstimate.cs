@@ -24,8 +24,8 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     public double ShareFailedBy(double age) => Math.Clamp(Masses.Where(m => m.By <= age).Sum(m => m.Probability), 0, 1);
 
     /// <summary>The estimate, or a refusal for impossible observations or when the iteration does not settle.</summary>
-    public static Outcome<IntervalCensoredEstimate> Of(IReadOnlyList<LifeObservation> observations) =>
-        OfCounted(LikeItems.Of(observations));
+    public static Outcome<IntervalCensoredEstimate> Compute(IReadOnlyList<LifeObservation> observations) =>
+        OfCounted(LikeItems.Group(observations));
 
     /// <summary>The estimate from items that are counted already: those of which the same is known move together.</summary>
     public static Outcome<IntervalCensoredEstimate> OfCounted(IReadOnlyList<LikeItems> items) =>
@@ -39,7 +39,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
                 Cover[] covers =
                 [
                     .. ranges
-                        .Zip(groups, (r, g) => Cover.Of(r, innermost, g.Count))
+                        .Zip(groups, (r, g) => Cover.For(r, innermost, g.Count))
                         .GroupBy(c => (c.First, c.End))
                         .Select(c => new Cover(c.Key.First, c.Key.End, c.Sum(one => one.Count))),
                 ];
@@ -52,7 +52,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
                 {
                     if (Improve(masses, covers, count, sums, weights) < Settled)
                     {
-                        return Outcome<IntervalCensoredEstimate>.Of(
+                        return Outcome<IntervalCensoredEstimate>.From(
                             new IntervalCensoredEstimate(
                                 [.. innermost.Select((b, j) => new FailureMass(b.Left.Age, b.Right.Age, masses[j]))],
                                 round
@@ -121,7 +121,7 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
     // The masses that some items may belong to, from the first to the one before the end.
     private readonly record struct Cover(int First, int End, double Count)
     {
-        internal static Cover Of((Bound Left, Bound Right) range, (Bound Left, Bound Right)[] innermost, int count)
+        internal static Cover For((Bound Left, Bound Right) range, (Bound Left, Bound Right)[] innermost, int count)
         {
             int first = 0;
             while (innermost[first].Left.CompareTo(range.Left) < 0)

@@ -30,7 +30,7 @@ public readonly record struct LifeObservation(double After, double? By)
         );
 
     internal static Domain Check(IReadOnlyList<LikeItems> items) =>
-        Domain.Of(
+        Domain.Require(
             Domain.That(items.Count > 0, "no item was observed"),
             items.Select(i => i.Known.Fault).FirstOrDefault(f => f is not null)
         );

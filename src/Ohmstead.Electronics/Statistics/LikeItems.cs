@@ -7,6 +7,6 @@ namespace Ohmstead.Electronics.Statistics;
 public readonly record struct LikeItems(LifeObservation Known, int Count)
 {
     /// <summary>Counts items, in the order in which something was first known.</summary>
-    internal static IReadOnlyList<LikeItems> Of(IReadOnlyList<LifeObservation> observations) =>
+    internal static IReadOnlyList<LikeItems> Group(IReadOnlyList<LifeObservation> observations) =>
         [.. observations.CountBy(o => o).Select(g => new LikeItems(g.Key, g.Value))];
 }

@@ -61,9 +61,9 @@ public sealed record LinearTrend
         RegressionSumOfSquares + ResidualSumOfSquares is > 0 and var total ? RegressionSumOfSquares / total : 1;
 
     /// <summary>The line, or a refusal for fewer than three readings or readings all at one x.</summary>
-    public static Outcome<LinearTrend> Of(IReadOnlyList<TrendPoint> points) =>
+    public static Outcome<LinearTrend> Fit(IReadOnlyList<TrendPoint> points) =>
         Domain
-            .Of(
+            .Require(
                 Domain.That(points.Count >= 3, $"{Figures.Text(points.Count)} readings, expected three or more for a trend"),
                 points.Select(p => Domain.Finite("x", p.X) ?? Domain.Finite("y", p.Y)).FirstOrDefault(f => f is not null),
                 Domain.That(points.Select(p => p.X).Distinct().Count() > 1, "all readings were taken at one and the same time")
@@ -100,14 +100,14 @@ public sealed record LinearTrend
     /// </summary>
     public Outcome<Worked<double>> UpperLimitCrossing(double limit, double confidence = 0.95) =>
         Domain
-            .Of(Domain.Finite("limit", limit), Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Require(Domain.Finite("limit", limit), Domain.Within("confidence", confidence, 0.5, 0.9999))
             .Flatten(() =>
             {
                 double t = Student(confidence);
                 double Upper(double x) => At(x) + (t * PredictionDeviation(x));
                 if (Upper(lastX) >= limit)
                 {
-                    return Outcome<Worked<double>>.Of(Crossed(lastX, limit, "reached already at the last reading"));
+                    return Outcome<Worked<double>>.From(Crossed(lastX, limit, "reached already at the last reading"));
                 }
 
                 const double MostSpans = 20;
@@ -120,7 +120,7 @@ public sealed record LinearTrend
                 }
 
                 double crossing = MathNet.Numerics.RootFinding.Brent.FindRoot(x => Upper(x) - limit, lastX, far, 1e-10 * span, 200);
-                return Outcome<Worked<double>>.Of(
+                return Outcome<Worked<double>>.From(
                     Crossed(crossing, limit, $"the upper prediction limit reaches {Figures.Text(limit)} at {Figures.Text(crossing, 4)}")
                 );
             });
@@ -129,7 +129,7 @@ public sealed record LinearTrend
     /// scatter.</summary>
     public Outcome<ConfidenceInterval> SlopeInterval(double confidence = 0.95) =>
         Domain
-            .Of(Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Require(Domain.Within("confidence", confidence, 0.5, 0.9999))
             .Compute(() =>
             {
                 double half = Student(confidence) * SlopeDeviation;
@@ -156,7 +156,7 @@ public sealed record LinearTrend
     private double Student(double confidence) => StudentT.InvCDF(0, 1, Count - 2, (1 + confidence) / 2);
 
     private static Domain Checked(double x, double confidence) =>
-        Domain.Of(Domain.Finite("x", x), Domain.Within("confidence", confidence, 0.5, 0.9999));
+        Domain.Require(Domain.Finite("x", x), Domain.Within("confidence", confidence, 0.5, 0.9999));
 
     private static double Squared(double x) => x * x;
 }

@@ -13,7 +13,7 @@ public sealed record LogRank(double ChiSquare, double Probability, double Expect
     public static Source Source { get; } = Source.FromMemory("Mantel, Cancer Chemotherapy Reports 50 (1966) 163", "log-rank test");
 
     /// <summary>The test of two groups of followed items.</summary>
-    public static Outcome<LogRank> Of(IReadOnlyList<FollowedItem> first, IReadOnlyList<FollowedItem> second)
+    public static Outcome<LogRank> Compare(IReadOnlyList<FollowedItem> first, IReadOnlyList<FollowedItem> second)
     {
         IReadOnlyList<FollowedItem> all = [.. first, .. second];
         return SurvivalCurve
@@ -39,7 +39,7 @@ public sealed record LogRank(double ChiSquare, double Probability, double Expect
                 }
 
                 double chiSquare = (observed - expected) * (observed - expected) / variance;
-                return Outcome<LogRank>.Of(new LogRank(chiSquare, 1 - ChiSquared.CDF(1, chiSquare), expected, observed));
+                return Outcome<LogRank>.From(new LogRank(chiSquare, 1 - ChiSquared.CDF(1, chiSquare), expected, observed));
             });
     }
 

@@ -55,7 +55,7 @@ public static class ProportionInterval
         new(bad == 0 ? 0 : Math.Clamp(low, 0, 1), bad == looked ? 1 : Math.Clamp(high, 0, 1), confidence);
 
     private static Domain Checked(int bad, int looked, double confidence) =>
-        Domain.Of(
+        Domain.Require(
             Domain.That(looked >= 1, "nothing was looked at: there is no share and no interval"),
             Domain.That(bad >= 0 && bad <= looked, $"{Figures.Text(bad)} bad of {Figures.Text(looked)} cannot be"),
             Domain.Within("confidence", confidence, 0.5, 0.9999)

@@ -9,7 +9,10 @@ public static class RuleOfThree
     /// <summary>The one-sided upper limit of the share, exact.</summary>
     public static Outcome<Worked<double>> UpperLimit(int looked, double confidence = 0.95) =>
         Domain
-            .Of(Domain.That(looked >= 1, "nothing was looked at: there is no limit"), Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Require(
+                Domain.That(looked >= 1, "nothing was looked at: there is no limit"),
+                Domain.Within("confidence", confidence, 0.5, 0.9999)
+            )
             .Compute(() =>
             {
                 double limit = 1 - Math.Pow(1 - confidence, 1.0 / looked);

@@ -12,7 +12,7 @@ public sealed record SurvivalCurve(IReadOnlyList<SurvivalStep> Steps)
     public double? Median => Steps.FirstOrDefault(s => s.Survival <= 0.5 + 1e-12)?.Age;
 
     /// <summary>The estimate from followed items; delayed entry is counted.</summary>
-    public static Outcome<SurvivalCurve> Of(IReadOnlyList<FollowedItem> items) =>
+    public static Outcome<SurvivalCurve> Estimate(IReadOnlyList<FollowedItem> items) =>
         Check(items)
             .Compute(() =>
             {
@@ -35,7 +35,7 @@ public sealed record SurvivalCurve(IReadOnlyList<SurvivalStep> Steps)
     public double At(double age) => Steps.LastOrDefault(s => s.Age <= age)?.Survival ?? 1;
 
     internal static Domain Check(IReadOnlyList<FollowedItem> items) =>
-        Domain.Of(
+        Domain.Require(
             Domain.That(items.Count > 0, "no item was followed"),
             items
                 .Select(i =>

@@ -16,13 +16,13 @@ public sealed record Weibull(double Shape, double Scale)
     /// <summary>The age by which a share has failed, eta (-ln(1 - share))^(1/beta); refused outside 0 to 1.</summary>
     public Outcome<double> AgeAt(double shareFailed) =>
         Domain
-            .Of(Domain.Within("share failed", shareFailed, 0, 0.999999))
+            .Require(Domain.Within("share failed", shareFailed, 0, 0.999999))
             .Compute(() => Scale * Math.Pow(-Math.Log(1 - shareFailed), 1 / Shape));
 
     /// <summary>The probability that an item good at one age fails before a later one, 1 - S(t2)/S(t1).</summary>
     public Outcome<double> FailsBetween(double goodAt, double age) =>
         Domain
-            .Of(Domain.NotNegative("age", goodAt), Domain.That(age >= goodAt, "the later age is before the earlier one"))
+            .Require(Domain.NotNegative("age", goodAt), Domain.That(age >= goodAt, "the later age is before the earlier one"))
             .Compute(() => -Expm1(Math.Pow(goodAt / Scale, Shape) - Math.Pow(age / Scale, Shape)));
 
     private static double Expm1(double x) => Math.Abs(x) < 1e-5 ? x + (x * x / 2) : Math.Exp(x) - 1;

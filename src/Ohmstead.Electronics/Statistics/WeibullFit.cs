@@ -28,14 +28,14 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
     /// The fit. Refused for fewer than three failures, for a single distinct failure age, for a shape above 10 (the data do not say how
     /// fast they wear, only when) or under 0.05, and when the search does not end.
     /// </summary>
-    public static Outcome<WeibullFit> Of(IReadOnlyList<LifeObservation> observations) => OfCounted(LikeItems.Of(observations));
+    public static Outcome<WeibullFit> Compute(IReadOnlyList<LifeObservation> observations) => OfCounted(LikeItems.Group(observations));
 
     /// <summary>The fit to items that are counted already, refused for the same reasons.</summary>
     public static Outcome<WeibullFit> OfCounted(IReadOnlyList<LikeItems> items)
     {
         int failures = items.Where(i => i.Known.By is not null).Sum(i => i.Count);
         return Domain
-            .Of(
+            .Require(
                 Domain.That(failures > 0, "no failure was seen: use the upper limit for no failures instead"),
                 Domain.That(failures >= LeastFailures, $"{Figures.Text(failures)} failures, expected three or more"),
                 Domain.That(
@@ -59,7 +59,7 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
                     + "Weibull life"
             ),
             < SmallestShape => Outcome<WeibullFit>.Refused($"the shape comes to {Figures.Text(found.Shape, 3)}, expected at least 0.05"),
-            _ => Outcome<WeibullFit>.Of(
+            _ => Outcome<WeibullFit>.From(
                 new WeibullFit(
                     new Weibull(found.Shape, found.Scale),
                     found.LogLikelihood,
@@ -73,7 +73,7 @@ public sealed record WeibullFit(Weibull Life, double LogLikelihood, double LogSc
 
     private static Outcome<ConfidenceInterval> Interval(double value, double error, double confidence) =>
         Domain
-            .Of(Domain.Within("confidence", confidence, 0.5, 0.9999))
+            .Require(Domain.Within("confidence", confidence, 0.5, 0.9999))
             .Compute(() =>
             {
                 double factor = Math.Exp(Normal.InvCDF(0, 1, (1 + confidence) / 2) * error);

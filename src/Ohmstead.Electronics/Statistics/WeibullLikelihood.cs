@@ -12,7 +12,7 @@ internal static class WeibullLikelihood
     internal static Maximum? Maximise(IReadOnlyList<LikeItems> items)
     {
         // Items of which the same is known add the same term.
-        Term[] terms = [.. items.Where(i => i.Known.By is not null || i.Known.After > 0).Select(i => Term.Of(i.Known, i.Count))];
+        Term[] terms = [.. items.Where(i => i.Known.By is not null || i.Known.After > 0).Select(i => Term.For(i.Known, i.Count))];
 
         // Working in units of a typical age keeps the search near nought.
         double centre = terms.Sum(t => t.Count * t.Typical) / terms.Sum(t => t.Count);
@@ -95,7 +95,7 @@ internal static class WeibullLikelihood
     {
         internal double Typical => double.IsFinite(LogAfter) && LogBy is { } by ? (LogAfter + by) / 2 : LogBy ?? LogAfter;
 
-        internal static Term Of(LifeObservation o, int count) =>
+        internal static Term For(LifeObservation o, int count) =>
             new(Math.Log(o.After), o.By is { } by ? Math.Log(by) : null, o.IsExact, count);
 
         internal double Log(double mu, double shape)

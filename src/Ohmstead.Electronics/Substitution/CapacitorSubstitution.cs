@@ -13,25 +13,25 @@ public static class CapacitorSubstitution
         Possible(place, offer)
             .Flatten(new Pairing(place, offer), static pair =>
             {
-                List<Reason> reasons = new(UsualReasons);
+                List<FitReason> reasons = new(UsualReasons);
                 SafetyRules.Add(reasons, pair);
                 KindRules.Add(reasons, pair);
                 ValueRules.Add(reasons, pair);
                 VoltageRules.Add(reasons, pair);
                 StressRules.Add(reasons, pair);
                 MechanicalRules.Add(reasons, pair);
-                return Outcome<SubstitutionVerdict>.Of(new SubstitutionVerdict(pair.Offer, HeaviestFirst(reasons)));
+                return Outcome<SubstitutionVerdict>.From(new SubstitutionVerdict(pair.Offer, HeaviestFirst(reasons)));
             });
 
     /// <summary>The reasons of <see cref="Judge"/> that are about the kind and its polarity, for the question which kinds may serve at
     /// all.</summary>
-    public static Outcome<IReadOnlyList<Reason>> JudgeKind(CapacitorPlace place, CapacitorOffer offer) =>
+    public static Outcome<IReadOnlyList<FitReason>> JudgeKind(CapacitorPlace place, CapacitorOffer offer) =>
         Possible(place, offer)
             .Flatten(new Pairing(place, offer), static pair =>
             {
-                List<Reason> reasons = new(capacity: 3);
+                List<FitReason> reasons = new(capacity: 3);
                 KindRules.Add(reasons, pair);
-                return Outcome<IReadOnlyList<Reason>>.Of(reasons);
+                return Outcome<IReadOnlyList<FitReason>>.From(reasons);
             });
 
     /// <summary>
@@ -58,7 +58,7 @@ public static class CapacitorSubstitution
     /// </summary>
     public static Outcome<Worked<Interval>> ValueRange(CapacitorPlace place) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("capacitance of the place", place.Farads),
                 Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
                 Domain.Within("upper tolerance", place.ToleranceAbove, 0m, 10m),
@@ -69,7 +69,7 @@ public static class CapacitorSubstitution
     private static double Distance(decimal offered, decimal asked) => Math.Abs(Math.Log((double)offered / (double)asked));
 
     private static Domain Possible(CapacitorPlace place, CapacitorOffer offer) =>
-        Domain.Of(
+        Domain.Require(
             Domain.Positive("capacitance of the place", place.Farads),
             Domain.Positive("rated voltage of the place", place.RatedVolts ?? 1m),
             Domain.Within("lower tolerance", place.ToleranceBelow, 0m, 1m),
@@ -79,13 +79,13 @@ public static class CapacitorSubstitution
         );
 
     // Those of one weight as the rules gave them.
-    private static Reason[] HeaviestFirst(List<Reason> reasons)
+    private static FitReason[] HeaviestFirst(List<FitReason> reasons)
     {
-        Reason[] sorted = new Reason[reasons.Count];
+        FitReason[] sorted = new FitReason[reasons.Count];
         int at = 0;
         for (ReasonWeight weight = ReasonWeight.Against; weight >= ReasonWeight.For; weight--)
         {
-            foreach (Reason reason in reasons)
+            foreach (FitReason reason in reasons)
             {
                 if (reason.Weight == weight)
                 {

@@ -11,7 +11,7 @@ public static class Combinations
     /// 0.9 of its rating.</summary>
     public static Outcome<Worked<(decimal Farads, decimal Volts)>> InSeries(decimal farads, decimal ratedVolts) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads), Domain.Positive("rated voltage", ratedVolts))
+            .Require(Domain.Positive("capacitance", farads), Domain.Positive("rated voltage", ratedVolts))
             .Compute(() =>
                 new Worked<(decimal Farads, decimal Volts)>(
                     (farads / 2m, 2m * ratedVolts),
@@ -27,7 +27,7 @@ public static class Combinations
     /// <summary>Two equal polar parts back to back: a bipolar one of half the value at the rating of one.</summary>
     public static Outcome<Worked<(decimal Farads, decimal Volts)>> BackToBack(decimal farads, decimal ratedVolts) =>
         Domain
-            .Of(Domain.Positive("capacitance", farads), Domain.Positive("rated voltage", ratedVolts))
+            .Require(Domain.Positive("capacitance", farads), Domain.Positive("rated voltage", ratedVolts))
             .Compute(() =>
                 new Worked<(decimal Farads, decimal Volts)>(
                     (farads / 2m, ratedVolts),
@@ -39,7 +39,7 @@ public static class Combinations
     /// <summary>The frequency at which a coupling capacitor has lost 3 dB, 1 / (2 pi R C), in hertz.</summary>
     public static Outcome<Worked<decimal>> CornerHertz(decimal ohms, decimal farads) =>
         Domain
-            .Of(Domain.Positive("resistance", ohms), Domain.Positive("capacitance", farads))
+            .Require(Domain.Positive("resistance", ohms), Domain.Positive("capacitance", farads))
             .Compute(() =>
             {
                 decimal hertz = 1m / (Capacitors.LossFactor.TwoPi * ohms * farads);

@@ -16,23 +16,25 @@ public static class MainsSubstitution
     /// <param name="volts">The a.c. voltage that it asks for, in volt, or null when it is not known.</param>
     /// <param name="offered">The class of the part.</param>
     /// <param name="ratedVolts">The rated a.c. voltage of the part, in volt, or null when it is not known.</param>
-    public static IReadOnlyList<Reason> Judge(SafetyClass place, decimal? volts, SafetyClass offered, decimal? ratedVolts)
+    public static IReadOnlyList<FitReason> Judge(SafetyClass place, decimal? volts, SafetyClass offered, decimal? ratedVolts)
     {
         if (place == SafetyClass.None)
         {
-            return [Reason.Against(Safety, "the place is on the mains and its class is not known: establish it first")];
+            return [FitReason.Against(Safety, "the place is on the mains and its class is not known: establish it first")];
         }
 
         Worked<bool> may = SafetyCapacitor.MayReplace(place, offered, volts);
-        Reason byClass = may.Value ? Reason.For(Safety, may.Arithmetic, may.Source) : Reason.Against(Safety, may.Arithmetic, may.Source);
-        Reason notice = Reason.Doubt(Safety, Hazards.SafetyNotice.Defer);
+        FitReason byClass = may.Value
+            ? FitReason.For(Safety, may.Arithmetic, may.Source)
+            : FitReason.Against(Safety, may.Arithmetic, may.Source);
+        FitReason notice = FitReason.Doubt(Safety, Hazards.SafetyNotice.Defer);
         if (may.Value && IsOfTheOther(place, offered, ratedVolts))
         {
             return
             [
                 byClass,
                 notice,
-                Reason.Against(Voltage, () =>
+                FitReason.Against(Voltage, () =>
                     $"{Figures.Text(ratedVolts!.Value)} V is the mark of its {offered.AcrossTheLine()}: a {offered.ToEarth()} ends at "
                     + $"{Figures.Text(SafetyCapacitor.HighestVolts(offered) ?? 0m)} V, write the voltage of that"
                 ),
@@ -48,18 +50,20 @@ public static class MainsSubstitution
     private static bool IsOfTheOther(SafetyClass place, SafetyClass offered, decimal? ratedVolts) =>
         place.IsY() && offered.IsBoth() && ratedVolts is { } mark && mark > SafetyCapacitor.HighestVolts(offered);
 
-    private static Reason Unseen(Worked<bool> may) =>
-        may.Value ? Reason.For(Voltage, may.Arithmetic, may.Source) : Reason.Against(Voltage, may.Arithmetic, may.Source);
+    private static FitReason Unseen(Worked<bool> may) =>
+        may.Value ? FitReason.For(Voltage, may.Arithmetic, may.Source) : FitReason.Against(Voltage, may.Arithmetic, may.Source);
 
     // A rating for the mains holds its tolerance and its surges already; what its class is for is told with the class.
-    private static Reason ByVoltage(decimal asked, decimal? offered) =>
+    private static FitReason ByVoltage(decimal asked, decimal? offered) =>
         offered switch
         {
-            null => Reason.Against(Voltage, () => $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"),
-            { } rated when rated < asked => Reason.Against(Voltage, () =>
+            null => FitReason.Against(Voltage, () =>
+                $"its rated voltage is not written, and {Figures.Text(asked)} V of mains are asked for"
+            ),
+            { } rated when rated < asked => FitReason.Against(Voltage, () =>
                 $"{Figures.Text(rated)} V is under the {Figures.Text(asked)} V of mains that the place asks for"
             ),
-            { } rated => Reason.For(Voltage, () =>
+            { } rated => FitReason.For(Voltage, () =>
                 $"{Figures.Text(rated)} V is not under the {Figures.Text(asked)} V of mains that the place asks for"
             ),
         };

@@ -5,7 +5,7 @@ internal static class SafetyRules
 {
     private const string Aspect = "safety";
 
-    internal static void Add(List<Reason> reasons, Pairing pair)
+    internal static void Add(List<FitReason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (!place.IsOnMains)
@@ -21,15 +21,15 @@ internal static class SafetyRules
         reasons.AddRange(MainsSubstitution.Judge(place.SafetyClass, place.MainsVolts, offer.SafetyClass, offer.MainsVolts));
     }
 
-    private static Reason Alternating(Pairing pair, decimal asked) =>
+    private static FitReason Alternating(Pairing pair, decimal asked) =>
         pair.Offer.AlternatingVolts switch
         {
-            null => Reason.Missing(Aspect, "the a.c. rating of the offer is not known"),
-            { } rated when rated < asked => Reason.Against(Aspect, pair, static p =>
+            null => FitReason.Missing(Aspect, "the a.c. rating of the offer is not known"),
+            { } rated when rated < asked => FitReason.Against(Aspect, pair, static p =>
                 $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c. where {Figures.Text(p.Place.AlternatingVolts!.Value)} V "
                 + "are asked for"
             ),
-            _ => Reason.For(Aspect, pair, static p =>
+            _ => FitReason.For(Aspect, pair, static p =>
                 $"rated {Figures.Text(p.Offer.AlternatingVolts!.Value)} V a.c., {Figures.Text(p.Place.AlternatingVolts!.Value)} V are "
                 + "asked for"
             ),

@@ -6,7 +6,7 @@ namespace Ohmstead.Electronics.Substitution;
 /// <summary>Temperature, ripple current and ESR, the last both ways.</summary>
 internal static class StressRules
 {
-    internal static void Add(List<Reason> reasons, Pairing pair)
+    internal static void Add(List<FitReason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (place.CelsiusRating is { } celsius)
@@ -25,28 +25,28 @@ internal static class StressRules
         }
         else if (place.LargestEsrOhms is not null || place.LeastEsrOhms is not null)
         {
-            reasons.Add(Reason.Missing("ESR", "its ESR is not known, and the place asks for one"));
+            reasons.Add(FitReason.Missing("ESR", "its ESR is not known, and the place asks for one"));
         }
         else if (place.Role == CapacitorRole.SwitchingOutput)
         {
-            reasons.Add(Reason.Missing("ESR", "neither ESR is known: a switching supply wants a low-impedance part"));
+            reasons.Add(FitReason.Missing("ESR", "neither ESR is known: a switching supply wants a low-impedance part"));
         }
     }
 
-    private static Reason Temperature(Pairing pair, decimal asked)
+    private static FitReason Temperature(Pairing pair, decimal asked)
     {
         const string Aspect = "temperature";
         return pair.Offer.CelsiusRating switch
         {
-            null => Reason.Unwritten(Aspect, pair, static p => $"its temperature rating is not known, {Asked(p)} °C are asked for"),
-            { } rated when rated < asked => Reason.Against(Aspect, pair, static p => $"{Rated(p)} °C where {Asked(p)} °C are asked for"),
-            { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => Reason.For(
+            null => FitReason.Unwritten(Aspect, pair, static p => $"its temperature rating is not known, {Asked(p)} °C are asked for"),
+            { } rated when rated < asked => FitReason.Against(Aspect, pair, static p => $"{Rated(p)} °C where {Asked(p)} °C are asked for"),
+            { } rated when rated > asked && pair.Offer.Kind == CapacitorKind.AluminiumWet => FitReason.For(
                 Aspect,
                 pair,
                 static p => $"{Rated(p)} °C for {Asked(p)} °C: {Figures.Text(Gain(p), 3)} x the life",
                 Life.TenKelvinRule.Source
             ),
-            _ => Reason.For(Aspect, pair, static p => $"{Rated(p)} °C, {Asked(p)} °C are asked for"),
+            _ => FitReason.For(Aspect, pair, static p => $"{Rated(p)} °C, {Asked(p)} °C are asked for"),
         };
 
         static string Rated(Pairing p) => Figures.Text(p.Offer.CelsiusRating!.Value);
@@ -55,20 +55,20 @@ internal static class StressRules
             Life.TenKelvinRule.Factor((double)p.Offer.CelsiusRating!.Value, (double)p.Place.CelsiusRating!.Value);
     }
 
-    private static Reason Ripple(decimal asked, CapacitorOffer offer)
+    private static FitReason Ripple(decimal asked, CapacitorOffer offer)
     {
         const string Aspect = "ripple";
         return offer.RippleAmperes switch
         {
-            null => Reason.Unwritten(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
-            { } rated when rated < asked => Reason.Against(Aspect, () =>
+            null => FitReason.Unwritten(Aspect, () => $"its ripple rating is not known, {Figures.Text(asked)} A are asked for"),
+            { } rated when rated < asked => FitReason.Against(Aspect, () =>
                 $"{Figures.Text(rated)} A where {Figures.Text(asked)} A are asked for"
             ),
-            { } rated => Reason.For(Aspect, () => $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
+            { } rated => FitReason.For(Aspect, () => $"{Figures.Text(rated)} A, {Figures.Text(asked)} A are asked for"),
         };
     }
 
-    private static void Esr(List<Reason> reasons, CapacitorPlace place, decimal ohms)
+    private static void Esr(List<FitReason> reasons, CapacitorPlace place, decimal ohms)
     {
         if (place.LargestEsrOhms is { } most)
         {
@@ -81,13 +81,13 @@ internal static class StressRules
         }
     }
 
-    private static Reason AtMost(decimal ohms, decimal most) =>
+    private static FitReason AtMost(decimal ohms, decimal most) =>
         ohms > most
-            ? Reason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where at most {Rounded.Ohms(most)} work")
-            : Reason.For("ESR", () => $"{Rounded.Ohms(ohms)}, at most {Rounded.Ohms(most)} work");
+            ? FitReason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where at most {Rounded.Ohms(most)} work")
+            : FitReason.For("ESR", () => $"{Rounded.Ohms(ohms)}, at most {Rounded.Ohms(most)} work");
 
-    private static Reason AtLeast(decimal ohms, decimal least) =>
+    private static FitReason AtLeast(decimal ohms, decimal least) =>
         ohms < least
-            ? Reason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where a regulator needs {Rounded.Ohms(least)} to be stable")
-            : Reason.For("ESR", () => $"{Rounded.Ohms(ohms)}, a regulator needs {Rounded.Ohms(least)}");
+            ? FitReason.Against("ESR", () => $"{Rounded.Ohms(ohms)} where a regulator needs {Rounded.Ohms(least)} to be stable")
+            : FitReason.For("ESR", () => $"{Rounded.Ohms(ohms)}, a regulator needs {Rounded.Ohms(least)}");
 }

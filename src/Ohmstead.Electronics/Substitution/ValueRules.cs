@@ -8,7 +8,7 @@ internal static class ValueRules
 {
     private const string Aspect = "value";
 
-    internal static void Add(List<Reason> reasons, Pairing pair)
+    internal static void Add(List<FitReason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
         decimal share = pair.Share;
@@ -36,7 +36,7 @@ internal static class ValueRules
         );
         if (place.Duty == CapacitorRole.Tuned)
         {
-            reasons.Add(Reason.Doubt(Aspect, "match the temperature coefficient of the original as well"));
+            reasons.Add(FitReason.Doubt(Aspect, "match the temperature coefficient of the original as well"));
         }
     }
 
@@ -71,45 +71,45 @@ internal static class ValueRules
                 : $"{Figures.Text(least)} to {Figures.Text(most, 3)} x {Rounded.Farads(place.Farads)}, {why}"
                     + (place.LeastFarads is null && place.MostFarads is null ? "" : ", and what the circuit stands")
         );
-        return Outcome<Worked<Interval>>.Of(new Worked<Interval>(range, arithmetic, Source.CommonPractice));
+        return Outcome<Worked<Interval>>.From(new Worked<Interval>(range, arithmetic, Source.CommonPractice));
     }
 
-    private static Reason? Circuit(CapacitorPlace place, CapacitorOffer offer) =>
+    private static FitReason? Circuit(CapacitorPlace place, CapacitorOffer offer) =>
         place.LeastFarads is null && place.MostFarads is null ? null : Circuit(place.LeastFarads, place.MostFarads, offer.Farads);
 
-    private static Reason Circuit(decimal? least, decimal? most, decimal farads) =>
+    private static FitReason Circuit(decimal? least, decimal? most, decimal farads) =>
         farads < least
-            ? Reason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit needs {Rounded.Farads(least.Value)} or more")
+            ? FitReason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit needs {Rounded.Farads(least.Value)} or more")
         : farads > most
-            ? Reason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit stands {Rounded.Farads(most.Value)} at most")
-        : Reason.For(Aspect, () => $"{Rounded.Farads(farads)} is inside what the circuit stands");
+            ? FitReason.Against(Aspect, () => $"{Rounded.Farads(farads)} where the circuit stands {Rounded.Farads(most.Value)} at most")
+        : FitReason.For(Aspect, () => $"{Rounded.Farads(farads)} is inside what the circuit stands");
 
     // A value inside the tolerance the original was delivered with is as good as the original's own.
     private static decimal Least(CapacitorPlace place, decimal share) => Math.Min(share, 1m - place.ToleranceBelow);
 
-    private static Reason InTolerance(decimal share, Pairing pair) =>
+    private static FitReason InTolerance(decimal share, Pairing pair) =>
         Between(share, 1m - pair.Place.ToleranceBelow, 1m + pair.Place.ToleranceAbove, pair, "inside the tolerance of the original");
 
-    private static Reason Between(decimal share, decimal least, decimal most, Pairing pair, string asked) =>
+    private static FitReason Between(decimal share, decimal least, decimal most, Pairing pair, string asked) =>
         share >= least && share <= most
-            ? Reason.For(Aspect, new AskedWords(pair, ": ", asked))
-            : Reason.Against(Aspect, new AskedWords(pair, ", expected ", asked));
+            ? FitReason.For(Aspect, new AskedWords(pair, ": ", asked))
+            : FitReason.Against(Aspect, new AskedWords(pair, ", expected ", asked));
 
-    private static Reason Reservoir(decimal share, Pairing pair) =>
+    private static FitReason Reservoir(decimal share, Pairing pair) =>
         share switch
         {
-            < 0.9m => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more"),
-            < 1.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: only if the ripple stays in its limit"),
-            <= 1.5m => Reason.For(Aspect, pair, static p => $"{Words(p)}: 1 to 1.5 x"),
-            <= 2.0m => Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: watch the surge and the rectifier's rating"),
-            _ => Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 2 or less: the rectifier's peak current rises"),
+            < 0.9m => FitReason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more"),
+            < 1.0m => FitReason.Doubt(Aspect, pair, static p => $"{Words(p)}: only if the ripple stays in its limit"),
+            <= 1.5m => FitReason.For(Aspect, pair, static p => $"{Words(p)}: 1 to 1.5 x"),
+            <= 2.0m => FitReason.Doubt(Aspect, pair, static p => $"{Words(p)}: watch the surge and the rectifier's rating"),
+            _ => FitReason.Against(Aspect, pair, static p => $"{Words(p)}, expected 2 or less: the rectifier's peak current rises"),
         };
 
-    private static Reason ValveReservoir(decimal share, Pairing pair)
+    private static FitReason ValveReservoir(decimal share, Pairing pair)
     {
         Source source = Supplies.ValveRectifier.Source;
         return pair.Place.LargestInputFarads is { } most && pair.Offer.Farads > most
-                ? Reason.Against(
+                ? FitReason.Against(
                     Aspect,
                     pair,
                     static p =>
@@ -117,11 +117,11 @@ internal static class ValueRules
                         + $"valve rectifier may feed",
                     source
                 )
-            : share < 0.9m ? Reason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more")
+            : share < 0.9m ? FitReason.Against(Aspect, pair, static p => $"{Words(p)}, expected 0.9 or more")
             : share <= 1.0m || pair.Place.LargestInputFarads is not null
-                ? Reason.For(Aspect, pair, static p => $"{Words(p)}: not over what the valve rectifier may feed", source)
-            : share <= 1.25m ? Reason.Doubt(Aspect, pair, static p => $"{Words(p)}: look up what the valve rectifier may feed", source)
-            : Reason.Against(
+                ? FitReason.For(Aspect, pair, static p => $"{Words(p)}: not over what the valve rectifier may feed", source)
+            : share <= 1.25m ? FitReason.Doubt(Aspect, pair, static p => $"{Words(p)}: look up what the valve rectifier may feed", source)
+            : FitReason.Against(
                 Aspect,
                 pair,
                 static p => $"{Words(p)} on a valve rectifier whose largest input capacitor is not known",
@@ -129,9 +129,9 @@ internal static class ValueRules
             );
     }
 
-    private static Reason Safety(decimal share, Pairing pair) =>
+    private static FitReason Safety(decimal share, Pairing pair) =>
         pair.Place.SafetyClass.IsY() && share > 1m
-            ? Reason.Against(
+            ? FitReason.Against(
                 Aspect,
                 pair,
                 static p => $"{Words(p)}: a class Y value is never raised, the touch current goes with it",

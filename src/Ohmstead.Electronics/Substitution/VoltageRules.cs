@@ -16,7 +16,7 @@ internal static class VoltageRules
         "50 % to 85 degrees"
     );
 
-    internal static void Add(List<Reason> reasons, Pairing pair)
+    internal static void Add(List<FitReason> reasons, Pairing pair)
     {
         (CapacitorPlace place, CapacitorOffer offer) = pair;
         if (place.IsOnMains)
@@ -28,7 +28,7 @@ internal static class VoltageRules
         if (offer.RatedVolts is not { } rated)
         {
             reasons.Add(
-                Reason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known")
+                FitReason.Unwritten(Mark, place.RatedVolts is null ? "neither rated voltage is known" : "its rated voltage is not known")
             );
             return;
         }
@@ -39,7 +39,7 @@ internal static class VoltageRules
         }
         else if (place.WorstVolts is null)
         {
-            reasons.Add(Reason.Missing(Mark, "the voltage that the place asks for is not known"));
+            reasons.Add(FitReason.Missing(Mark, "the voltage that the place asks for is not known"));
         }
 
         if (place.WorstVolts is { } worst)
@@ -47,30 +47,30 @@ internal static class VoltageRules
             reasons.Add(Occurring(pair, worst, rated));
             if (offer.Kind == CapacitorKind.AluminiumWet && rated > Math.Max(AluminiumCeiling * worst, place.RatedVolts ?? 0m))
             {
-                reasons.Add(Reason.For(Working, pair, static p => $"{InPlace(p)}: over twice costs size and some ESR, no more"));
+                reasons.Add(FitReason.For(Working, pair, static p => $"{InPlace(p)}: over twice costs size and some ESR, no more"));
             }
         }
         else if (offer.Kind == CapacitorKind.TantalumSolid)
         {
-            reasons.Add(Reason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known"));
+            reasons.Add(FitReason.Missing(Working, "solid tantalum wants twice the voltage that occurs, which is not known"));
         }
     }
 
-    private static Reason UnderTheMark(Pairing pair, decimal mark, decimal rated) =>
+    private static FitReason UnderTheMark(Pairing pair, decimal mark, decimal rated) =>
         rated >= mark
-            ? Reason.For(Mark, pair, static p => $"{Rated(p)} V is not under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V")
-            : Reason.Against(Mark, pair, static p =>
+            ? FitReason.For(Mark, pair, static p => $"{Rated(p)} V is not under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V")
+            : FitReason.Against(Mark, pair, static p =>
                 $"{Rated(p)} V is under the mark of {Figures.Text(p.Place.RatedVolts!.Value)} V{Proposal(p.Place.RatedVolts!.Value)}"
             );
 
-    private static Reason Occurring(Pairing pair, decimal worst, decimal rated)
+    private static FitReason Occurring(Pairing pair, decimal worst, decimal rated)
     {
         (decimal margin, _, Source source) = MarginOf(pair.Offer.Kind);
         bool strict = pair.Offer.Kind == CapacitorKind.TantalumSolid;
         return rated >= margin * worst
-                ? Reason.For(Working, pair, static p => $"{InPlace(p)}: {Figures.Text(MarginOf(p.Offer.Kind).Share)} x or more", source)
-            : strict || rated < worst ? Reason.Against(Working, pair, static p => $"{InPlace(p)}, expected {Expected(p)}", source)
-            : Reason.Doubt(Working, pair, static p => $"{InPlace(p)}: under {Expected(p)}", source);
+                ? FitReason.For(Working, pair, static p => $"{InPlace(p)}: {Figures.Text(MarginOf(p.Offer.Kind).Share)} x or more", source)
+            : strict || rated < worst ? FitReason.Against(Working, pair, static p => $"{InPlace(p)}, expected {Expected(p)}", source)
+            : FitReason.Doubt(Working, pair, static p => $"{InPlace(p)}: under {Expected(p)}", source);
     }
 
     private static (decimal Share, string Why, Source Source) MarginOf(CapacitorKind kind) =>

@@ -15,7 +15,7 @@ public static class ChokeInput
     /// <summary>The largest load resistance, bleeder included, that keeps the choke working: 6 pi f L, in ohm.</summary>
     public static Outcome<Worked<decimal>> LargestLoadOhms(decimal henries, decimal mainsHertz) =>
         Domain
-            .Of(Domain.Positive("inductance", henries), Domain.Positive("mains frequency", mainsHertz))
+            .Require(Domain.Positive("inductance", henries), Domain.Positive("mains frequency", mainsHertz))
             .Compute(() =>
             {
                 decimal ohms = 3m * Capacitors.LossFactor.TwoPi * mainsHertz * henries;

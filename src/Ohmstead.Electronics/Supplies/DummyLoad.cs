@@ -20,7 +20,7 @@ public sealed record DummyLoad(decimal Ohms, decimal Amperes, decimal Watts, dec
     /// <summary>The load for a rail of so many volts and rated amperes, at a share of the rated current.</summary>
     public static Outcome<Worked<DummyLoad>> For(decimal railVolts, decimal ratedAmperes, decimal share = UsualShare) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("rail voltage", Math.Abs(railVolts)),
                 Domain.Positive("rated current", ratedAmperes),
                 Domain.Within("share of the rated current", share, LeastShare, 1m)

@@ -61,7 +61,7 @@ public sealed record LinearRegulator(
     /// <summary>The heat a regulator makes, (Vin - Vout) I, in watt.</summary>
     public static Outcome<Worked<decimal>> DissipationWatts(decimal inputVolts, decimal outputVolts, decimal amperes) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("load current", amperes),
                 Domain.That(
                     inputVolts >= 0 == outputVolts >= 0,
@@ -84,7 +84,7 @@ public sealed record LinearRegulator(
     /// cycle.</summary>
     public Outcome<Worked<decimal>> HeadroomVolts(decimal meanInputVolts, decimal rippleVoltsPeakToPeak) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("ripple", rippleVoltsPeakToPeak),
                 Domain.That(
                     meanInputVolts >= 0 == LeastInputVolts >= 0,

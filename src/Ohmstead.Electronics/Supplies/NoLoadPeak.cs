@@ -12,7 +12,7 @@ public static class NoLoadPeak
     /// <param name="diodeVolts">The sum of the diode drops in the path.</param>
     public static Outcome<Worked<decimal>> Volts(decimal windingVoltsRms, decimal regulation, decimal mainsHigh, decimal diodeVolts) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("winding voltage", windingVoltsRms),
                 Domain.Within("regulation", regulation, 0m, 1m),
                 Domain.Within("mains over nominal", mainsHigh, 0m, 1m),

@@ -20,16 +20,16 @@ public sealed class Rail
     public static Rail Dtl { get; } = Logic("DTL", "DTL 930");
 
     /// <summary>Resistor-transistor logic.</summary>
-    public static Rail Rtl { get; } = Of("RTL", "RTL");
+    public static Rail Rtl { get; } = Create("RTL", "RTL");
 
     /// <summary>Early CMOS.</summary>
-    public static Rail Cmos4000A { get; } = Of("CMOS 4000A", "CMOS 4000A", isWide: true);
+    public static Rail Cmos4000A { get; } = Create("CMOS 4000A", "CMOS 4000A", isWide: true);
 
     /// <summary>Buffered CMOS.</summary>
-    public static Rail Cmos4000B { get; } = Of("CMOS 4000B", "CMOS 4000B", isWide: true);
+    public static Rail Cmos4000B { get; } = Create("CMOS 4000B", "CMOS 4000B", isWide: true);
 
     /// <summary>CMOS with the pins of TTL.</summary>
-    public static Rail Cmos74C { get; } = Of("CMOS 74C", "CMOS 74C", isWide: true);
+    public static Rail Cmos74C { get; } = Create("CMOS 74C", "CMOS 74C", isWide: true);
 
     /// <summary>Quick CMOS.</summary>
     public static Rail Cmos74HC { get; } = Logic("CMOS 74HC", "CMOS 74HC", isWide: true);
@@ -44,7 +44,7 @@ public sealed class Rail
     public static Rail Cmos74ACT { get; } = Logic("CMOS 74ACT", "CMOS 74ACT");
 
     /// <summary>Emitter-coupled logic.</summary>
-    public static Rail Ecl { get; } = Of("ECL", "ECL 10K");
+    public static Rail Ecl { get; } = Create("ECL", "ECL 10K");
 
     /// <summary>Processors and their like of n-channel MOS.</summary>
     public static Rail Nmos { get; } = Chips("NMOS", "NMOS 8080A");
@@ -56,16 +56,16 @@ public sealed class Rail
     public static Rail Eprom { get; } = Chips("EPROM", "EPROM 2708");
 
     /// <summary>Drivers of a serial line.</summary>
-    public static Rail LineDriver { get; } = Of("line driver", "EIA-232 driver", isWide: true);
+    public static Rail LineDriver { get; } = Create("line driver", "EIA-232 driver", isWide: true);
 
     /// <summary>Operational amplifiers.</summary>
     public static Rail OpAmp { get; } = new("op-amp") { Ranges = RangesOf("op-amp"), Ripple = RippleLimit.RegulatedAnalogue };
 
     /// <summary>Heaters of valves.</summary>
-    public static Rail Heater { get; } = Of("heater", "valve heater 6.3 V, absolute");
+    public static Rail Heater { get; } = Create("heater", "valve heater 6.3 V, absolute");
 
     /// <summary>The mains.</summary>
-    public static Rail Mains { get; } = Of("mains", "mains");
+    public static Rail Mains { get; } = Create("mains", "mains");
 
     /// <summary>A reservoir before any regulator: its ripple goes with the voltage.</summary>
     public static Rail Unregulated { get; } = new("unregulated") { Ripple = RippleLimit.UnregulatedReservoir };
@@ -123,7 +123,7 @@ public sealed class Rail
     /// <summary>Its name.</summary>
     public override string ToString() => Name;
 
-    private static Rail Of(string name, string family, bool isWide = false) => new(name) { Ranges = RangesOf(family), IsWide = isWide };
+    private static Rail Create(string name, string family, bool isWide = false) => new(name) { Ranges = RangesOf(family), IsWide = isWide };
 
     private static Rail Logic(string name, string family, bool isWide = false) =>
         new(name)

@@ -18,7 +18,7 @@ public static class ReservoirRipple
     /// <summary>The ripple in volt peak to peak, the upper bound.</summary>
     public static Outcome<Worked<decimal>> VoltsPeakToPeak(decimal amperes, decimal mainsHertz, decimal farads, Rectifier rectifier) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("load current", amperes),
                 Domain.Positive("mains frequency", mainsHertz),
                 Domain.Positive("capacitance", farads)
@@ -39,7 +39,7 @@ public static class ReservoirRipple
     /// <summary>The capacitance that keeps the ripple within a height, I / (pulses f dV), in farad.</summary>
     public static Outcome<Worked<decimal>> FaradsFor(decimal voltsPeakToPeak, decimal amperes, decimal mainsHertz, Rectifier rectifier) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Positive("ripple", voltsPeakToPeak),
                 Domain.Positive("load current", amperes),
                 Domain.Positive("mains frequency", mainsHertz)

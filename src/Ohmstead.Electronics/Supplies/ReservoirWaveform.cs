@@ -35,7 +35,7 @@ public sealed record ReservoirWaveform(
     /// <param name="rectifier">The kind of rectifier.</param>
     /// <param name="diodeVoltsAtOneAmpere">Forward drop of one diode at 1 A.</param>
     /// <returns>The waveform, or a refusal when an input cannot be or the steady state is not reached.</returns>
-    public static Outcome<ReservoirWaveform> Of(
+    public static Outcome<ReservoirWaveform> Compute(
         double peakVolts,
         double mainsHertz,
         double farads,
@@ -44,7 +44,7 @@ public sealed record ReservoirWaveform(
         double diodeVoltsAtOneAmpere = 0.7
     ) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Within("peak voltage", peakVolts, 2, 10_000),
                 Domain.Within("mains frequency", mainsHertz, 1, 100_000),
                 Domain.Within("capacitance", farads, 1e-9, 10),
@@ -67,7 +67,7 @@ public sealed record ReservoirWaveform(
                 (double end, ReservoirWaveform wave) = OnePulse(volts);
                 if (Math.Abs(end - volts) < Settled * peak)
                 {
-                    return Outcome<ReservoirWaveform>.Of(wave);
+                    return Outcome<ReservoirWaveform>.From(wave);
                 }
 
                 volts = end;

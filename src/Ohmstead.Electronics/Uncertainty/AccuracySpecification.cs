@@ -49,11 +49,11 @@ public readonly record struct AccuracySpecification(decimal PercentOfReading, de
     /// of a collection asks for it.</summary>
     public Outcome<decimal> ExpandedUncertainty(decimal reading) =>
         Sound.Flatten((specification: this, reading), static given =>
-            Outcome<decimal>.Of(Expanded(given.specification.HalfWidthAt(given.reading)))
+            Outcome<decimal>.From(Expanded(given.specification.HalfWidthAt(given.reading)))
         );
 
     private Domain Sound =>
-        Domain.Of(
+        Domain.Require(
             Domain.NotNegative("per cent of reading", PercentOfReading),
             Domain.NotNegative("digits", Digits),
             Domain.NotNegative("resolution", Resolution),

@@ -14,15 +14,15 @@ public static class ConformanceProbability
     /// <param name="standardUncertainty">Its standard uncertainty u, 0 or more.</param>
     /// <param name="lowerLimit">The lower limit TL, or null.</param>
     /// <param name="upperLimit">The upper limit TU, or null.</param>
-    public static Outcome<double> Of(double reading, double standardUncertainty, double? lowerLimit, double? upperLimit)
+    public static Outcome<double> Compute(double reading, double standardUncertainty, double? lowerLimit, double? upperLimit)
     {
-        Domain domain = Domain.Of(
+        Domain domain = Domain.Require(
             Domain.Finite("reading", reading),
             Domain.NotNegative("standard uncertainty", standardUncertainty),
             Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit")
         );
         return domain.Fault is { } fault ? Outcome<double>.Refused(fault)
-            : standardUncertainty == 0 ? Outcome<double>.Of(Sure(reading, lowerLimit, upperLimit))
+            : standardUncertainty == 0 ? Outcome<double>.From(Sure(reading, lowerLimit, upperLimit))
             : Domain.IfFinite(
                 Math.Clamp(Upper(reading, standardUncertainty, upperLimit) - Lower(reading, standardUncertainty, lowerLimit), 0, 1)
             );
@@ -34,7 +34,7 @@ public static class ConformanceProbability
     /// <param name="lowerLimit">The lower limit TL, or null.</param>
     /// <param name="upperLimit">The upper limit TU, or null.</param>
     public static Outcome<double> OfExpanded(decimal reading, decimal expandedUncertainty, decimal? lowerLimit, decimal? upperLimit) =>
-        Of((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit);
+        Compute((double)reading, (double)expandedUncertainty / 2, (double?)lowerLimit, (double?)upperLimit);
 
     private static double Sure(double reading, double? lowerLimit, double? upperLimit) =>
         reading < lowerLimit || reading > upperLimit ? 0 : 1;

@@ -6,8 +6,8 @@ namespace Ohmstead.Electronics.Uncertainty;
 /// <param name="GuardBand">The guard band w, in the reading's unit.</param>
 public readonly record struct ConformityDecision(Conformity Conformity, bool Accepted, decimal GuardBand)
 {
-    /// <inheritdoc cref="ConformityStatement.Of"/>
-    public static Outcome<ConformityDecision> Of(
+    /// <inheritdoc cref="ConformityStatement.Decide"/>
+    public static Outcome<ConformityDecision> Decide(
         decimal reading,
         decimal expandedUncertainty,
         decimal? lowerLimit,
@@ -15,18 +15,18 @@ public readonly record struct ConformityDecision(Conformity Conformity, bool Acc
         DecisionRule rule
     ) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("expanded uncertainty", expandedUncertainty),
                 Domain.That(lowerLimit is not null || upperLimit is not null, "no limit is given, expected a lower or an upper one"),
                 Domain.That(!(lowerLimit > upperLimit), "the lower limit is above the upper limit")
             )
             .Flatten((reading, expandedUncertainty, lowerLimit, upperLimit, rule), static given =>
-                Outcome<ConformityDecision>.Of(
-                    Decide(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule)
+                Outcome<ConformityDecision>.From(
+                    InRange(given.reading, given.expandedUncertainty, given.lowerLimit, given.upperLimit, given.rule)
                 )
             );
 
-    private static ConformityDecision Decide(decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule)
+    private static ConformityDecision InRange(decimal reading, decimal expanded, decimal? lower, decimal? upper, DecisionRule rule)
     {
         decimal guard = rule.GuardShare * expanded;
         decimal band = rule.GuardShare > 0 ? guard : expanded;

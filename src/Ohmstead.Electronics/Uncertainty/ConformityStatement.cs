@@ -37,7 +37,7 @@ public sealed record ConformityStatement(
     /// The four outcomes use the width of the rule's guard band on both sides of a limit; rules without one (simple) and with a
     /// negative one (uncritical) use U, for what a reading proves does not depend on how a doubt is settled.
     /// </remarks>
-    public static Outcome<ConformityStatement> Of(
+    public static Outcome<ConformityStatement> Decide(
         decimal reading,
         decimal expandedUncertainty,
         decimal? lowerLimit,
@@ -47,7 +47,7 @@ public sealed record ConformityStatement(
     {
         if (
             !ConformityDecision
-                .Of(reading, expandedUncertainty, lowerLimit, upperLimit, rule)
+                .Decide(reading, expandedUncertainty, lowerLimit, upperLimit, rule)
                 .Is(out ConformityDecision decision, out string? reason)
             || !ConformanceProbability
                 .OfExpanded(reading, expandedUncertainty, lowerLimit, upperLimit)
@@ -57,7 +57,7 @@ public sealed record ConformityStatement(
             return Outcome<ConformityStatement>.Refused(reason);
         }
 
-        return Outcome<ConformityStatement>.Of(
+        return Outcome<ConformityStatement>.From(
             new ConformityStatement(
                 decision.Conformity,
                 decision.Accepted,

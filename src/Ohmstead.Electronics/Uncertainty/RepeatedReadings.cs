@@ -10,9 +10,9 @@ public sealed class RepeatedReadings
     private RepeatedReadings(IReadOnlyList<IReadOnlyList<double>> series) => this.series = series;
 
     /// <summary>One list for each quantity, all of the same length of two or more.</summary>
-    public static Outcome<RepeatedReadings> Of(IReadOnlyList<IReadOnlyList<double>> series) =>
+    public static Outcome<RepeatedReadings> Evaluate(IReadOnlyList<IReadOnlyList<double>> series) =>
         Domain
-            .Of(
+            .Require(
                 Domain.That(series.Count > 0, "no quantity is given"),
                 Domain.That(series.All(s => s.Count == series[0].Count), "the quantities were not read equally often"),
                 Domain.That(series.All(s => s.Count >= 2), "fewer than two readings")

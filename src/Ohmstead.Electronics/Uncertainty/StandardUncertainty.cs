@@ -24,7 +24,7 @@ public static class StandardUncertainty
     /// <summary>The sample standard deviation of repeated readings, with n - 1; refused for fewer than two.</summary>
     public static Outcome<double> Deviation(IReadOnlyList<double> readings) =>
         Domain
-            .Of(Domain.That(readings.Count >= 2, $"{Figures.Text(readings.Count)} readings, expected two or more"))
+            .Require(Domain.That(readings.Count >= 2, $"{Figures.Text(readings.Count)} readings, expected two or more"))
             .Compute(() =>
             {
                 double mean = readings.Average();

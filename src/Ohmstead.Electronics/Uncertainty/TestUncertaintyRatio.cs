@@ -23,9 +23,9 @@ public sealed record TestUncertaintyRatio(decimal Ratio, string Arithmetic)
                 + "cannot decide";
 
     /// <summary>The ratio for a tolerance of plus or minus a half width, and an expanded uncertainty (k = 2) in the same unit.</summary>
-    public static Outcome<TestUncertaintyRatio> Of(decimal toleranceHalfWidth, decimal expandedUncertainty) =>
+    public static Outcome<TestUncertaintyRatio> Compute(decimal toleranceHalfWidth, decimal expandedUncertainty) =>
         Domain
-            .Of(
+            .Require(
                 Domain.NotNegative("tolerance half width", toleranceHalfWidth),
                 Domain.Positive("expanded uncertainty", expandedUncertainty)
             )

@@ -55,7 +55,7 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
         }
 
         double denominator = Components.Sum(c => Math.Pow(c.Contribution, 4) / c.DegreesOfFreedom);
-        return Outcome<double>.Of(denominator > 0 ? Math.Pow(combined, 4) / denominator : double.PositiveInfinity);
+        return Outcome<double>.From(denominator > 0 ? Math.Pow(combined, 4) / denominator : double.PositiveInfinity);
     }
 
     /// <summary>The coverage factor for a coverage probability by Student's t at the effective degrees of freedom, rounded down.</summary>
@@ -68,7 +68,7 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
     /// infinite.</summary>
     public static Outcome<double> Coverage(double probability, double degreesOfFreedom) =>
         Domain
-            .Of(
+            .Require(
                 Domain.Within("coverage probability", probability, 0.5, 0.9999),
                 Domain.That(degreesOfFreedom >= 1, $"degrees of freedom are {Figures.Text(degreesOfFreedom)}, expected 1 or more")
             )
@@ -79,7 +79,7 @@ public sealed record UncertaintyBudget(IReadOnlyList<UncertaintyComponent> Compo
             );
 
     private Domain Checked() =>
-        Domain.Of(
+        Domain.Require(
             Domain.That(Components.Count > 0, "the budget has no component, expected one or more"),
             Components
                 .Select(c =>

@@ -210,7 +210,7 @@ public static class BenchBinding
 
         if (fields.Number("hours") is { } hours)
         {
-            values.Add(new(Measured.Hours, new(Indication.Of(new Quantity(hours.Value, Dimension.Number)), hours.Text, hours.Spot)));
+            values.Add(new(Measured.Hours, new(Indication.From(new Quantity(hours.Value, Dimension.Number)), hours.Text, hours.Spot)));
         }
 
         return new Proof(point, values.DrainToImmutable(), fields.Spot)

@@ -16,7 +16,7 @@ public static class DateText
         var rough = ParseRough(text);
         return !rough.Is(out var date, out var fault) ? Parsed<DateOnly>.Failed(fault)
             : date.Day is null ? Failed(text, $"'{text}' names no day, a whole date is expected", "write year, month and day: 2026-03-14")
-            : Parsed<DateOnly>.Of(date.Earliest);
+            : Parsed<DateOnly>.From(date.Earliest);
     }
 
     /// <summary>Reads a day, a month or a year.</summary>
@@ -41,7 +41,7 @@ public static class DateText
             return Parsed<RoughDate>.Failed(NoSuchDay(text, year, month!.Value));
         }
 
-        return Parsed<RoughDate>.Of(new RoughDate(year, month, day));
+        return Parsed<RoughDate>.From(new RoughDate(year, month, day));
     }
 
     private static ParseFault NoSuchDay(string text, int year, int month) =>

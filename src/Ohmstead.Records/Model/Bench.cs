@@ -72,7 +72,7 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     public Written<ReadingState>? State { get; init; }
 
     /// <summary>The word for when it was taken, which the record may leave out.</summary>
-    public string StateWord => State?.Text ?? Vocabulary.ReadingStates.Of(ReadingState.AsFound);
+    public string StateWord => State?.Text ?? Vocabulary.ReadingStates.WordFor(ReadingState.AsFound);
 
     /// <summary>in or out; null when not said.</summary>
     public Written<Circuit>? Circuit { get; init; }
@@ -118,7 +118,7 @@ public sealed record ReadValue(Measured Measured, Written<Indication> Value)
 
     /// <summary>A value that stands elsewhere in the record as a figure.</summary>
     public static ReadValue Of(Measured measured, Written<Quantity> figure) =>
-        new(measured, new(Indication.Of(figure.Value), figure.Text, figure.Spot));
+        new(measured, new(Indication.From(figure.Value), figure.Text, figure.Spot));
 }
 
 /// <summary>What a value of a reading is. The names in records are the same in small letters.</summary>

@@ -37,7 +37,7 @@ internal static class ReadingsOverTime
         using var drawing = Plot.Open(
             html,
             "0 0 360 134",
-            $"{series.Reference} {VerdictWords.Of(series.Measured)} over time",
+            $"{series.Reference} {VerdictWords.Describe(series.Measured)} over time",
             Words(series, last, drift, up)
         );
         Axes(html, up, time, last.Reading.Value.Dimension);

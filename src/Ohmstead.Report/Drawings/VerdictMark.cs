@@ -8,7 +8,7 @@ namespace Ohmstead.Report.Drawings;
 public static class VerdictMark
 {
     /// <summary>Writes the mark and the word of an outcome that has no value.</summary>
-    public static void Write(HtmlWriter html, VerdictOutcome outcome) => Write(html, outcome, VerdictWords.Of(outcome));
+    public static void Write(HtmlWriter html, VerdictOutcome outcome) => Write(html, outcome, VerdictWords.Describe(outcome));
 
     /// <summary>Writes the mark and the word of a test of function.</summary>
     public static void Test(HtmlWriter html, bool passed) =>

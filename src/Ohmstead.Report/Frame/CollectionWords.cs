@@ -41,7 +41,7 @@ internal static class CollectionWords
         var fit = counts.GetValueOrDefault(BoardState.FitToRun);
 
         var overdue = boards.Count(board => board.IsFitButOverdue);
-        var beside = BoardStates.Beside(overdue) is { } words ? $", {words}" : string.Empty;
+        var beside = BoardStates.OverdueWords(overdue) is { } words ? $", {words}" : string.Empty;
         if (fit == boards.Length)
         {
             return fit == 1

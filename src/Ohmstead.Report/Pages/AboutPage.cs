@@ -158,7 +158,7 @@ public static class AboutPage
             ReadingStrip.Write(html, example, isAlone: true);
         }
 
-        table.Cell(1).Text(VerdictWords.Of(example.Outcome));
+        table.Cell(1).Text(VerdictWords.Describe(example.Outcome));
         table.Cell(2).Text(means);
     }
 
@@ -177,7 +177,7 @@ public static class AboutPage
         var verdict = new Verdict(
             outcome,
             Measured.Capacitance,
-            new Written<Indication>(Indication.Of(reading), QuantityText.Format(reading), new Spot(1, 1)),
+            new Written<Indication>(Indication.From(reading), QuantityText.Format(reading), new Spot(1, 1)),
             "an example"
         )
         {

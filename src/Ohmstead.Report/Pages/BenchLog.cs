@@ -197,7 +197,7 @@ internal static class BenchLog
         {
             foreach (var value in reading.Values)
             {
-                html.Open(Tag.P).Text($"{VerdictWords.Of(value.Measured)} {value.Value.Text}");
+                html.Open(Tag.P).Text($"{VerdictWords.Describe(value.Measured)} {value.Value.Text}");
             }
         }
     }
@@ -205,13 +205,13 @@ internal static class BenchLog
     // What is told beside the verdicts of a reading.
     private static void Beside(HtmlWriter html, BoardAssessment board, SharedWorking working, AssessedReading assessed)
     {
-        NoteLines.Write(html, working, PointNotes.Of(board, assessed));
+        NoteLines.Write(html, working, PointNotes.Compute(board, assessed));
         foreach (var verdict in assessed.Verdicts)
         {
             // What a frequency is off by stands in its own verdict.
             if (verdict.Measured != Measured.Frequency)
             {
-                NoteLines.Write(html, working, PartNotes.Of(board, assessed, verdict));
+                NoteLines.Write(html, working, PartNotes.Compute(board, assessed, verdict));
             }
         }
 

@@ -88,7 +88,7 @@ public static class CollectionPage
             using (table.Head())
             {
                 StateMark.Write(html, state);
-                if (BoardStates.Beside(there.Count(board => board.IsFitButOverdue)) is { } beside)
+                if (BoardStates.OverdueWords(there.Count(board => board.IsFitButOverdue)) is { } beside)
                 {
                     html.Text(" ");
                     html.Open(Tag.Small).Text(beside);

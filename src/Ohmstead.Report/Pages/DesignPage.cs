@@ -249,7 +249,7 @@ public static class DesignPage
         {
             using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Point, point.Name.Value));
             table.Head().Text(point.Name.Value);
-            table.Cell(1).Text(Vocabulary.PointMeasures.Of(point.Measures) + (point.IsRequired ? string.Empty : ", not required"));
+            table.Cell(1).Text(Vocabulary.PointMeasures.WordFor(point.Measures) + (point.IsRequired ? string.Empty : ", not required"));
             table.Cell(2).Text(Wanted(point));
             table.Cell(3).Text(point.RippleLimit is { } ripple ? "at most " + ripple.Text : string.Empty);
             table.Cell(4).Text(PageFrame.Joined(point.Source?.Value, point.Note?.Value));

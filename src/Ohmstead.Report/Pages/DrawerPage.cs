@@ -51,7 +51,7 @@ public static class DrawerPage
         [
             .. LotAddresses
                 .InOrder(context.Workshop)
-                .Select(lot => LotStory.Of(context.Workshop, lot, fittings[lot.Id.Value], context.Today)),
+                .Select(lot => LotStory.Gather(context.Workshop, lot, fittings[lot.Id.Value], context.Today)),
         ];
     }
 

@@ -93,7 +93,7 @@ internal static class EvidenceSection
 
     private static void Fold(HtmlWriter html, ReportContext context, JudgedBoard board, ReadingAnchors anchors)
     {
-        var groups = ObligationGroup.Of(board.Obligations);
+        var groups = ObligationGroup.Group(board.Obligations);
         var (met, excused) = (groups.Sum(group => group.Met.Length), groups.Sum(group => group.Excused.Length));
         if (met + excused == 0)
         {
@@ -140,7 +140,7 @@ internal static class EvidenceSection
             {
                 var byName = same.ToLookup(one => one.At ?? Board, StringComparer.Ordinal);
                 var commas = new Commas(html);
-                foreach (var (first, last) in PlaceRuns.Of([.. byName.Select(place => place.Key)]))
+                foreach (var (first, last) in PlaceRuns.Join([.. byName.Select(place => place.Key)]))
                 {
                     commas.Next();
                     places.Where(html, byName[first].First());

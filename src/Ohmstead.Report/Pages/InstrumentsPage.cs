@@ -57,7 +57,7 @@ public static class InstrumentsPage
             .SelectMany(board => board.InstrumentDays.Select(day => (day.Instrument, Use: new Use(board.Id.Value, day.Day, day.Readings))))
             .Concat(
                 InstrumentDay
-                    .Of(context.Workshop.StockFile?.Bench ?? [])
+                    .Collect(context.Workshop.StockFile?.Bench ?? [])
                     .Select(day => (day.Instrument, Use: new Use(null, day.Day, day.Readings)))
             )
             .ToLookup(pair => pair.Instrument, pair => pair.Use, StringComparer.Ordinal);

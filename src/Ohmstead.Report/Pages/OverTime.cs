@@ -69,7 +69,7 @@ internal static class OverTime
         using (html.Open(Tag.FigCaption))
         {
             html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, series.Reference)).Text(series.Reference);
-            html.Text($" {VerdictWords.Of(series.Measured)}");
+            html.Text($" {VerdictWords.Describe(series.Measured)}");
             if (series.Readings[^1].Verdict.LimitInWords is { } limits)
             {
                 html.Text(", limits ");
@@ -83,7 +83,12 @@ internal static class OverTime
             html.Open(Tag.P, ClassName.Fine).Text(BoardDrifts.LeftOut(series.WithoutFigure) + ".");
         }
 
-        using var table = Ledger.Open(html, $"{series.Reference} {VerdictWords.Of(series.Measured)} over time", Columns, isCompact: true);
+        using var table = Ledger.Open(
+            html,
+            $"{series.Reference} {VerdictWords.Describe(series.Measured)} over time",
+            Columns,
+            isCompact: true
+        );
         using var body = html.Open(Tag.TBody);
         foreach (var reading in series.Readings)
         {
@@ -102,7 +107,7 @@ internal static class OverTime
             }
 
             using var cell = table.Cell(2);
-            html.Open(Tag.Span, VerdictMark.ToneOf(reading.Verdict.Outcome)).Text(VerdictWords.Of(reading.Verdict.Outcome));
+            html.Open(Tag.Span, VerdictMark.ToneOf(reading.Verdict.Outcome)).Text(VerdictWords.Describe(reading.Verdict.Outcome));
         }
     }
 }

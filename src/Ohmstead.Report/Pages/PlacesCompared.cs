@@ -129,7 +129,7 @@ internal static class PlacesCompared
         {
             html.Open(Tag.P)
                 .With(ClassName.Told, VerdictMark.ToneOf(reading.Outcome))
-                .Text($"{VerdictWords.Of(reading.Outcome)} {VerdictWords.Of(reading.Measured)} {reading.Text}");
+                .Text($"{VerdictWords.Describe(reading.Outcome)} {VerdictWords.Describe(reading.Measured)} {reading.Text}");
         }
 
         if (place.PassedTest is { } passed)

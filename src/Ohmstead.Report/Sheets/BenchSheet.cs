@@ -82,7 +82,7 @@ public static class BenchSheet
     {
         html.Open(Tag.H2).Text($"Where it stands: {BoardStates.Told(board.State, board.OverdueSince)}");
         using var list = html.Open(Tag.Ul);
-        foreach (var wet in Drying.Of(board, today))
+        foreach (var wet in Drying.Find(board, today))
         {
             html.Open(Tag.Li)
                 .Text(

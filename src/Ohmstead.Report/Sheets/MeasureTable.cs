@@ -13,7 +13,7 @@ internal static class MeasureTable
     {
         var places = board
             .Places.Where(place => !place.IsEmpty)
-            .Select(place => (Place: place, Expected: ToMeasure.Of(place)))
+            .Select(place => (Place: place, Expected: ToMeasure.At(place)))
             .Where(pair => pair.Expected.Count > 0)
             .ToArray();
         if (places.Length == 0)
@@ -57,7 +57,7 @@ internal static class MeasureTable
     {
         using (html.Open(Tag.Td))
         {
-            html.Text(VerdictWords.Of(expected.Measured));
+            html.Text(VerdictWords.Describe(expected.Measured));
             if (expected.How.Frequency is { } frequency && expected.Measured is not Records.Model.Measured.Leakage)
             {
                 html.Text(" ");
@@ -76,7 +76,7 @@ internal static class MeasureTable
             if (place.LastOfThisPart(expected.Measured) is { } last)
             {
                 html.Open(Tag.Br).Close();
-                html.Open(Tag.Span, SheetClass.Fine).Text($"last: {last.Reading.Text}, {VerdictWords.Of(last.Outcome)}");
+                html.Open(Tag.Span, SheetClass.Fine).Text($"last: {last.Reading.Text}, {VerdictWords.Describe(last.Outcome)}");
             }
         }
 

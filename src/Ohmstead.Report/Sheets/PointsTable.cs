@@ -31,9 +31,9 @@ internal static class PointsTable
 
                 html.Open(Tag.Td)
                     .Text(
-                        i < expected.Count ? VerdictWords.Of(expected[i].Measured)
+                        i < expected.Count ? VerdictWords.Describe(expected[i].Measured)
                         : point.Measures == PointMeasure.Result ? "test of its function"
-                        : Vocabulary.PointMeasures.Of(point.Measures)
+                        : Vocabulary.PointMeasures.WordFor(point.Measures)
                     );
                 html.Open(Tag.Td, SheetClass.Whole)
                     .Text(

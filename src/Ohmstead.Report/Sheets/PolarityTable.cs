@@ -32,7 +32,7 @@ internal static class PolarityTable
             html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text(place.Part.Ref.Value);
             using (html.Open(Tag.Td))
             {
-                foreach (var way in Vocabulary.PolarityWays.Where(way => way != Vocabulary.PolarityWays.Of(PolarityEvidence.Print)))
+                foreach (var way in Vocabulary.PolarityWays.Where(way => way != Vocabulary.PolarityWays.WordFor(PolarityEvidence.Print)))
                 {
                     html.Open(Tag.Span, SheetClass.Tick).Text(way);
                     html.Text(" ");

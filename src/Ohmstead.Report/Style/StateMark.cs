@@ -42,7 +42,7 @@ public static class StateMark
             html.Text(BoardStates.Words(state));
         }
 
-        if (BoardStates.Beside(overdueSince) is { } beside)
+        if (BoardStates.OverdueWords(overdueSince) is { } beside)
         {
             html.Text($"; {beside}");
         }

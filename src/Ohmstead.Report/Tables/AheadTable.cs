@@ -49,7 +49,7 @@ internal static class AheadTable
     /// <summary>Writes the section of the collection's page: the next dates, and the lives that end next.</summary>
     public static void WriteNext(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        var items = context.Ahead ?? YearAhead.Of(context.Workshop, boards, context.Today, context.Today.AddYears(1));
+        var items = context.Ahead ?? YearAhead.List(context.Workshop, boards, context.Today, context.Today.AddYears(1));
         var lives = boards
             .SelectMany(board =>
                 board

@@ -79,7 +79,7 @@ internal static class BuyingTable
     }
 
     private static IReadOnlyList<BuyingLine> LinesOf(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        context.Buying ?? BuyingList.Of(context.Workshop, boards, context.Today);
+        context.Buying ?? BuyingList.Compute(context.Workshop, boards, context.Today);
 
     private static Records.Model.Order[] OrdersOf(ReportContext context) =>
         [.. context.Workshop.Orders.Values.Where(IsShown).OrderBy(order => order.Id.Value, StringComparer.Ordinal)];
@@ -94,14 +94,14 @@ internal static class BuyingTable
         table
             .Cell(4)
             .Text(
-                OrderStates.Words(OrderStates.Of(order))
+                OrderStates.Words(OrderStates.For(order))
                     + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty)
             );
     }
 
     // It is open, or was lost on the way.
     private static bool IsShown(Records.Model.Order order) =>
-        OrderStates.Of(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
+        OrderStates.For(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
 
     private static void Line(HtmlWriter html, Ledger table, BuyingLine line)
     {

@@ -159,7 +159,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
             .Text(
                 wait.Order is null ? "none placed"
                 : order is null ? wait.Order.Value
-                : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.Of(order))}"
+                : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.For(order))}"
             );
     }
 
@@ -183,7 +183,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         var fit = design.Units.Count(unit => unit.State == BoardState.FitToRun);
         using var cell = table.Cell(3).With(NumberAttribute.Order, fit);
         html.Text(fit);
-        if (BoardStates.Beside(design.Units.Count(unit => unit.IsFitButOverdue)) is { } beside)
+        if (BoardStates.OverdueWords(design.Units.Count(unit => unit.IsFitButOverdue)) is { } beside)
         {
             html.Text(" ");
             html.Open(Tag.Small).Text(beside);

@@ -34,7 +34,7 @@ internal static class DriftTable
                 PartLink.Write(html, board, drift.Reference);
             }
 
-            table.Cell(1).Text(VerdictWords.Of(drift.Measured));
+            table.Cell(1).Text(VerdictWords.Describe(drift.Measured));
             table.Cell(2).Text(drift.Readings);
             using (table.Cell(3))
             {

@@ -41,7 +41,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
             html.Text(name);
         }
 
-        if (evidence.Kind == EvidenceKind.Reading && !IsHere(evidence) && board.Place(name)?.Sitting is { } lot)
+        if (evidence.Kind == EvidenceKind.Reading && !IsHere(evidence) && board.Place(name)?.FittedLot is { } lot)
         {
             html.Text(" (");
             if (context.LotOf(lot.Id.Value) is { } drawer)

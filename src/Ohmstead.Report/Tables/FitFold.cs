@@ -4,7 +4,6 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Substitution;
 using Ohmstead.Report.Html;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Report.Tables;
 
@@ -21,7 +20,7 @@ internal static class FitFold
     public static void Replacement(HtmlWriter html, FitVerdict verdict, SourceList sources)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
-        var words = FitWords.Of(verdict);
+        var words = FitWords.Describe(verdict);
         html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(words[0]) + words[1..]);
         using var list = html.Open(Tag.Ul);
         Reasons(html, verdict, sources);
@@ -93,7 +92,7 @@ internal static class FitFold
         {
             var verdict = alike.First().Verdict;
             using var item = html.Open(Tag.Li);
-            html.Text($"{string.Join(", ", alike.Select(name))}, {alike.Key.What}: {FitWords.Of(verdict)}");
+            html.Text($"{string.Join(", ", alike.Select(name))}, {alike.Key.What}: {FitWords.Describe(verdict)}");
             using var reasons = html.Open(Tag.Ul);
             Reasons(html, verdict);
         }
@@ -106,7 +105,7 @@ internal static class FitFold
             if (reason.Weight != ReasonWeight.For)
             {
                 using var against = html.Open(Tag.Li);
-                html.Text($"{FitWords.Of(reason.Weight)}, {reason.Aspect}: {reason.Words}");
+                html.Text($"{FitWords.Describe(reason.Weight)}, {reason.Aspect}: {reason.Words}");
                 Cite(html, reason, sources);
             }
         }
@@ -128,7 +127,7 @@ internal static class FitFold
         }
     }
 
-    private static void Cite(HtmlWriter html, Reason reason, SourceList? sources)
+    private static void Cite(HtmlWriter html, FitReason reason, SourceList? sources)
     {
         if (sources is not null && reason.Source != Source.CommonPractice)
         {
@@ -140,12 +139,12 @@ internal static class FitFold
         }
     }
 
-    private static IEnumerable<Reason> Good(FitVerdict verdict) => verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For);
+    private static IEnumerable<FitReason> Good(FitVerdict verdict) => verdict.Reasons.Where(reason => reason.Weight == ReasonWeight.For);
 
-    private static string Reasons(FitVerdict verdict) => string.Join('\n', verdict.Reasons.Select(FitWords.Of));
+    private static string Reasons(FitVerdict verdict) => string.Join('\n', verdict.Reasons.Select(FitWords.Describe));
 
     private static string Unknown(FitCandidate candidate) =>
-        $"{PartWords.Describe(candidate.Values)}: {FitWords.Of(candidate.Verdict)}: {FitWords.Weightiest(candidate.Verdict)}";
+        $"{PartWords.Describe(candidate.Values)}: {FitWords.Describe(candidate.Verdict)}: {FitWords.Weightiest(candidate.Verdict)}";
 
     private static string Rest(int count) =>
         count > Most ? string.Create(CultureInfo.InvariantCulture, $" and {count - Most} more") : string.Empty;

@@ -24,7 +24,7 @@ internal static class FoundBefore
             if (
                 reading.IsNew
                 || reading.EmptiedOn is not null
-                || (place.Sitting is not null && ReferenceEquals(reading.Lot, place.Sitting))
+                || (place.FittedLot is not null && ReferenceEquals(reading.Lot, place.FittedLot))
                 || reading.VisitOrder > order
                 || (reading.VisitOrder == order && reading.Reading.State is { Value: ReadingState.AsLeft })
             )

@@ -74,7 +74,7 @@ internal static class LifeTable
                 }
 
                 using var cell = table.Cell(5);
-                Working(html, working, life.Given.Select(line => line.Text).Where(line => !common.Contains(line)), common, step, estimate);
+                Working(html, working, life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line)), common, step, estimate);
             }
         }
 
@@ -87,7 +87,7 @@ internal static class LifeTable
         }
     }
 
-    private static TimeScale Scale(ImmutableArray<PartLife> lives, DateOnly today)
+    private static TimeScale Scale(ImmutableArray<WearOutLife> lives, DateOnly today)
     {
         var (first, last) = (today, today);
         foreach (var life in lives)
@@ -103,7 +103,7 @@ internal static class LifeTable
     }
 
     // What every estimate was made from is told once.
-    private static List<string> Common(ImmutableArray<PartLife> lives)
+    private static List<string> Common(ImmutableArray<WearOutLife> lives)
     {
         List<string>? common = null;
         var count = 0;
@@ -117,7 +117,7 @@ internal static class LifeTable
             count++;
             if (common is null)
             {
-                common = [.. life.Given.Select(line => line.Text).Concat(estimate.Remarks).Distinct(StringComparer.Ordinal)];
+                common = [.. life.Inputs.Select(line => line.Text).Concat(estimate.Remarks).Distinct(StringComparer.Ordinal)];
             }
             else
             {
@@ -129,7 +129,7 @@ internal static class LifeTable
     }
 
     // Where all of them begin with the same step, what it is; each still tells what follows, and names the source of both.
-    private static string? FirstStep(ImmutableArray<PartLife> lives)
+    private static string? FirstStep(ImmutableArray<WearOutLife> lives)
     {
         string? first = null;
         foreach (var life in lives)
@@ -151,8 +151,8 @@ internal static class LifeTable
         return first;
     }
 
-    private static bool Tells(PartLife life, RemainingLife estimate, string line) =>
-        life.Given.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
+    private static bool Tells(WearOutLife life, RemainingLife estimate, string line) =>
+        life.Inputs.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
 
     private static void Working(
         HtmlWriter html,

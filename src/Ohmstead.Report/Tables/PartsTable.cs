@@ -120,7 +120,7 @@ internal static class PartsTable
         foreach (var (measured, verdict) in found)
         {
             commas.Next();
-            var words = $"{VerdictWords.Of(measured)} {verdict.Reading.Text} {VerdictWords.Of(verdict.Outcome)}";
+            var words = $"{VerdictWords.Describe(measured)} {verdict.Reading.Text} {VerdictWords.Describe(verdict.Outcome)}";
             if (anchors.Of(verdict) is { } anchor)
             {
                 html.Open(Tag.A).To(anchor).Text(words);
@@ -150,15 +150,15 @@ internal static class PartsTable
 
         if (isWanted && context.Drawer is { } drawer)
         {
-            FitFold.Wanted(html, FitReport.Of(board, place, drawer));
+            FitFold.Wanted(html, FitReport.For(board, place, drawer));
         }
         else if (isWanted && open is not null)
         {
-            open.Add(new(html.Here(), FitPlace.Of(board, place)));
+            open.Add(new(html.Here(), FitPlace.From(board, place)));
         }
         else if (isWanted)
         {
-            FitFold.Wanted(html, PlaceNeed.Of(FitPlace.Of(board, place)));
+            FitFold.Wanted(html, PlaceNeed.Describe(FitPlace.From(board, place)));
         }
     }
 
@@ -181,7 +181,7 @@ internal static class PartsTable
         html.Text(
             "Now: "
                 + (
-                    place.Sitting is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}"
+                    place.FittedLot is { } known ? $"{PartWords.Describe(known.Values)}, lot {known.Id.Value}"
                     : lot is null ? "a new part"
                     : $"lot {lot}"
                 )

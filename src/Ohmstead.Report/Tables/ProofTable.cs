@@ -52,7 +52,7 @@ internal static class ProofTable
                 VerdictCell.Write(html, working, verdict);
             }
 
-            NoteLines.Write(html, working, PointNotes.Of(board, proof));
+            NoteLines.Write(html, working, PointNotes.Compute(board, proof));
 
             // A pass or a fail is said once more only where no value says it.
             if (proof.Verdicts.Length == 0 || proof.Proof.Result is not null)

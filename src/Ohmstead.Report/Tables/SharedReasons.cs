@@ -32,12 +32,12 @@ internal readonly struct SharedReasons
     {
         if (provesNothing is not null)
         {
-            html.Open(Tag.P, ClassName.Fine).Text($"Each that {VerdictWords.Of(VerdictOutcome.ProvesNothing)}: {provesNothing}.");
+            html.Open(Tag.P, ClassName.Fine).Text($"Each that {VerdictWords.Describe(VerdictOutcome.ProvesNothing)}: {provesNothing}.");
         }
 
         if (undecided is not null)
         {
-            html.Open(Tag.P, ClassName.Fine).Text($"Each that is {VerdictWords.Of(VerdictOutcome.Undecided)}: {undecided}.");
+            html.Open(Tag.P, ClassName.Fine).Text($"Each that is {VerdictWords.Describe(VerdictOutcome.Undecided)}: {undecided}.");
         }
     }
 

@@ -30,7 +30,7 @@ internal sealed class SharedWorking(DecisionRule rule)
     public void Limit(HtmlWriter html, Limit limit, PageAnchor? here)
     {
         using var line = html.Open(Tag.Li);
-        html.Text(VerdictWords.Of(limit.Kind));
+        html.Text(VerdictWords.Describe(limit.Kind));
         var arithmetic = limit.Arithmetic.Text;
         var (origin, source) = (limit.Origin.Text, limit.Source.Text);
         var before = told.GetValueOrDefault(arithmetic);

@@ -69,7 +69,7 @@ internal static class VerdictCell
     public static void Line(HtmlWriter html, Verdict verdict, ElementId? anchor)
     {
         using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
-        html.Text($"{VerdictWords.Of(verdict.Outcome)} {VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text}");
+        html.Text($"{VerdictWords.Describe(verdict.Outcome)} {VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text}");
     }
 
     /// <summary>Writes the values inside a limit, with one unit where both ends have the same: 37.6 … 56.4 µF.</summary>
@@ -97,11 +97,11 @@ internal static class VerdictCell
         using (html.Open(Tag.Span))
         {
             ReadingStrip.Write(html, verdict, before);
-            html.Text(VerdictWords.Of(verdict.Outcome));
+            html.Text(VerdictWords.Describe(verdict.Outcome));
         }
 
         html.Text(" ");
-        html.Open(Tag.Span).Text(VerdictWords.Of(verdict.Measured));
+        html.Open(Tag.Span).Text(VerdictWords.Describe(verdict.Measured));
         html.Text(" ");
         PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
         if (verdict.LimitInWords is { } limit)

@@ -29,7 +29,7 @@ public sealed class WantedFolds(Drawer drawer, int most = WantedFolds.Usual)
 
         using var told = new PageBuffer(4 << 10);
         var html = new HtmlWriter(told);
-        FitFold.Wanted(html, FitReport.Of(place, drawer));
+        FitFold.Wanted(html, FitReport.For(place, drawer));
         html.Finish();
         buffer.Append(told.Written);
         if (Interlocked.Increment(ref count) <= most)

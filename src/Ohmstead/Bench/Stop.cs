@@ -19,7 +19,7 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     {
         var parts = board
             .Places.Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))
-            .Select(place => new Stop(place.Part.Ref.Value, IsPoint: false, ToMeasure.Of(place), UnsaidUnits.Of(place.Values)));
+            .Select(place => new Stop(place.Part.Ref.Value, IsPoint: false, ToMeasure.At(place), UnsaidUnits.Of(place.Values)));
         var points =
             classes.Count > 0
                 ? []
@@ -42,8 +42,8 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
             "; ",
             Expected.Select(expected =>
                 expected.Limit is { } limit
-                    ? $"{VerdictWords.Of(expected.Measured)} {VerdictWords.Range(limit.Interval)}"
-                    : VerdictWords.Of(expected.Measured)
+                    ? $"{VerdictWords.Describe(expected.Measured)} {VerdictWords.Range(limit.Interval)}"
+                    : VerdictWords.Describe(expected.Measured)
             )
         );
         // What another piece of its lot read, or the part that sat there before, is no reading of this part.

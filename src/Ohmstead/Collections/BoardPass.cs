@@ -36,7 +36,7 @@ internal sealed class BoardPass(
     // A worker of its own pays only when there is enough to share.
     private const int LeastForAWorker = 32;
 
-    private readonly SharedFaults shared = SharedFaults.Of(workshop, together is null ? found : found.Concat(together.Findings));
+    private readonly SharedFaults shared = SharedFaults.From(workshop, together is null ? found : found.Concat(together.Findings));
     private readonly FolderPictures pictures = new(folder.Root);
 
     /// <summary>Judges.</summary>
@@ -149,7 +149,7 @@ internal sealed class BoardPass(
             reader.GiveBack();
         }
 
-        return new(BoardSummary.Of(judged, options.ForPages), judged.Reported);
+        return new(BoardSummary.From(judged, options.ForPages), judged.Reported);
     }
 
     // By itself, so that nothing holds the nodes once it has returned.

@@ -58,7 +58,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var ofShared = new FindingList();
         ofShared.AddRange(
             CheckCatalogue.Shared.SelectMany(check =>
-                check.Look(CollectionUnderCheck.Of(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
+                check.Look(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
             )
         );
         found.AddRange(ofShared.ToImmutable());
@@ -69,7 +69,8 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 
         BoardPass Pass(BoardsTogether? with) => new(folder, options, workshop, found, with);
         BoardSummary[] ByThemselves(IReadOnlyList<string> paths) => SummariesOf(Pass(null).Judge(paths, first));
-        BoardsTogether Compare(BoardResult[] judged) => BoardsTogether.Of(workshop, AllOf(judged, reader, ByThemselves), options.Today);
+        BoardsTogether Compare(BoardResult[] judged) =>
+            BoardsTogether.Compare(workshop, AllOf(judged, reader, ByThemselves), options.Today);
 
         // Whoever reads pieces in the drawer shares them out over boards: a page that says which of them sits where is written when that is
         // known.

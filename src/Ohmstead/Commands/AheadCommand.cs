@@ -76,7 +76,7 @@ internal sealed class AheadCommand(Terminal terminal)
             var result = new CollectionRun(files, options).Run(progress.Report);
             progress.Dispose();
             var last = parsed.GetValue(until) ?? options.Today.AddYears(1);
-            var items = YearAhead.Of(result.Workshop, result.Boards, options.Today, last);
+            var items = YearAhead.List(result.Workshop, result.Boards, options.Today, last);
             if (target is not null)
             {
                 using var written = new PageBuffer();

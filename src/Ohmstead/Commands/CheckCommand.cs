@@ -98,7 +98,7 @@ internal sealed class CheckCommand(Terminal terminal)
     {
         if (paths.Length == 1 && Directory.Exists(paths[0]))
         {
-            return Outcome<CollectionFolder>.Of(CollectionFolder.Open(paths[0]));
+            return Outcome<CollectionFolder>.From(CollectionFolder.Open(paths[0]));
         }
 
         var boards = new List<string>();
@@ -132,6 +132,6 @@ internal sealed class CheckCommand(Terminal terminal)
         }
 
         boards.Sort(StringComparer.Ordinal);
-        return Outcome<CollectionFolder>.Of(CollectionFolder.Open(root!).Only(boards));
+        return Outcome<CollectionFolder>.From(CollectionFolder.Open(root!).Only(boards));
     }
 }

@@ -50,7 +50,7 @@ internal sealed class FamiliesCommand(Terminal terminal)
             result = new CollectionRun(files, options).Run(progress.Report);
         }
 
-        var families = CollectionFamilies.Of(result.Boards);
+        var families = CollectionFamilies.Count(result.Boards);
         if (asJson)
         {
             FamiliesJson.Write(terminal.Out, families);

@@ -61,7 +61,7 @@ internal sealed class FitCommand(Terminal terminal)
                 return Unknown($"{wanted} has no part '{at}'", Nearest.To(at, found.Places.Select(one => one.Part.Ref.Value)));
             }
 
-            var report = FitReport.Of(found, place, Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
+            var report = FitReport.For(found, place, Drawer.Count(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
             if (parsed.IsJson(form))
             {
                 FitJson.Write(terminal.Out, found.Board.Id.Value, place.Part.Ref.Value, report);

@@ -48,7 +48,7 @@ internal sealed class OrderCommand(Terminal terminal)
                 if (happened == "placed")
                 {
                     return index >= 0
-                        ? Refuse($"there is an order '{id}' already, {OrderStates.Words(OrderStates.Of(known[index]))}")
+                        ? Refuse($"there is an order '{id}' already, {OrderStates.Words(OrderStates.For(known[index]))}")
                         : Place(parsed, stock, id, today);
                 }
 
@@ -59,7 +59,7 @@ internal sealed class OrderCommand(Terminal terminal)
                 }
 
                 var key = happened.Replace('-', '_');
-                return OrderStates.Of(known[index]) is var was && was is not (OrderState.Placed or OrderState.PartReceived)
+                return OrderStates.For(known[index]) is var was && was is not (OrderState.Placed or OrderState.PartReceived)
                         ? Refuse($"'{id}' is {OrderStates.Words(was)} already; place a new one")
                     : was == OrderState.PartReceived && key == "part_received"
                         ? Refuse(

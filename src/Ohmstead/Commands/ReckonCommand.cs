@@ -59,7 +59,7 @@ internal sealed class ReckonCommand(Terminal terminal)
             return ExitCode.Clean;
         }
 
-        if (!rule.Of(values).Is(out var answer, out var reason))
+        if (!rule.Answer(values).Is(out var answer, out var reason))
         {
             return Refuse(reason, $"ohmstead reckon {rule.Name} {ReckonText.Quoted(rule)}", rule.Name, json);
         }

@@ -72,7 +72,7 @@ internal sealed class ScrapCommand(Terminal terminal)
                     editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
                     (after, _) =>
                     {
-                        var known = LotPieces.Of(after, new ReadingJudge(after), id);
+                        var known = LotPieces.Gather(after, new ReadingJudge(after), id);
                         terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));
                     }
                 );

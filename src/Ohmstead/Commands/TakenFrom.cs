@@ -74,7 +74,7 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
         {
             var left = FlowText.Mapping([
                 ("part", from.Place),
-                ("did", Vocabulary.Works.Of(WorkKind.Removed)),
+                ("did", Vocabulary.Works.WordFor(WorkKind.Removed)),
                 ("went_to", $"{board.Assessment.Board.Id.Value} {at}"),
             ]);
             ends.Add(new(giver, who, left));

@@ -139,7 +139,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Line(
                 $"{board.Board.Id.Value} {at}: {PartWords.Describe(known.Part.Values)}"
                     + (
-                        known.Sitting is { } lot
+                        known.FittedLot is { } lot
                             ? $"; since {known.FittedOn!.Date.Text} from lot {lot.Id.Value}: {PartWords.Describe(lot.Values)}"
                             : string.Empty
                     )
@@ -182,12 +182,12 @@ internal sealed class WhyCommand(Terminal terminal)
         {
             Line(
                 $"{proof.Visit.Date.Text} (proof) {board.Board.Path}:{proof.Proof.Spot.Line.ToString(CultureInfo.InvariantCulture)}: "
-                    + $"{VerdictWords.Of(proof.Outcome)}"
+                    + $"{VerdictWords.Describe(proof.Outcome)}"
             );
             Verdicts(proof.Verdicts);
             Lines(
                 PointNotes
-                    .Of(board, proof)
+                    .Compute(board, proof)
                     .Concat(proof.Verdicts.Select(PartNotes.Frequency).OfType<WorkedNote>())
                     .Select(note => note.Line),
                 "  "
@@ -225,7 +225,7 @@ internal sealed class WhyCommand(Terminal terminal)
                 continue;
             }
 
-            Line($"    limit: {verdict.LimitInWords}, {VerdictWords.Of(limit.Kind)} from {limit.Origin}");
+            Line($"    limit: {verdict.LimitInWords}, {VerdictWords.Describe(limit.Kind)} from {limit.Origin}");
             Line($"    arithmetic: {limit.Arithmetic}");
             Line($"    source: {limit.Source}");
             if (verdict.Deviation is { } deviation)
@@ -251,7 +251,7 @@ internal sealed class WhyCommand(Terminal terminal)
             foreach (var (other, inside) in verdict.Others)
             {
                 Line(
-                    $"    by the {VerdictWords.Of(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): "
+                    $"    by the {VerdictWords.Describe(other.Kind)} {VerdictWords.Range(other.Interval)} ({other.Origin}): "
                         + $"{(inside ? "inside" : "outside")}"
                 );
             }

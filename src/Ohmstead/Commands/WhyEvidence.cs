@@ -19,7 +19,7 @@ internal static class WhyEvidence
     /// <param name="isAll">True to tell each that is met, however many there are of a kind.</param>
     internal static IEnumerable<string> Of(JudgedBoard board, bool isAll)
     {
-        var groups = ObligationGroup.Of(board.Obligations);
+        var groups = ObligationGroup.Group(board.Obligations);
         if (groups.Any(group => group.Met.Length > 0))
         {
             yield return board.State == BoardState.FitToRun ? "why it may be switched on, entry by entry:" : "what is met already:";

@@ -7,7 +7,7 @@ namespace Ohmstead.Commands;
 internal static class WhyLife
 {
     /// <summary>Tells it line by line.</summary>
-    public static void Tell(Action<string> line, PartLife life)
+    public static void Tell(Action<string> line, WearOutLife life)
     {
         if (!life.Estimate.Is(out var estimate, out var missing))
         {
@@ -16,7 +16,7 @@ internal static class WhyLife
         }
 
         line($"life ahead: may be used up {estimate.Text}");
-        foreach (var given in life.Given)
+        foreach (var given in life.Inputs)
         {
             line($"    {given}");
         }

@@ -29,7 +29,7 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
             .. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting),
         ];
         Tell(
-            LotStory.Of(result.Workshop, result.Workshop.Lots[name], fittings, options.Today),
+            LotStory.Gather(result.Workshop, result.Workshop.Lots[name], fittings, options.Today),
             result.Workshop.StockFile!.Path,
             options.Today
         );

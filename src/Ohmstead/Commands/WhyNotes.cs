@@ -45,21 +45,21 @@ internal static class WhyNotes
         board
             .Points.Where(point => point.Name.Value == at)
             .SelectMany(point => PointNotes.OfDesign(board, point))
-            .Concat(board.Place(at) is { IsEmpty: false } place ? FuseNotes.Of(place.Values) : [])
+            .Concat(board.Place(at) is { IsEmpty: false } place ? FuseNotes.Compute(place.Values) : [])
             .Select(note => note.Line);
 
     /// <summary>What follows from a reading beside its verdicts.</summary>
     internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
         PointNotes
-            .Of(board, reading)
+            .Compute(board, reading)
             .Concat(
                 reading.Verdicts.SelectMany(verdict =>
                     (WorkedNote[])
                         [
-                            .. PartNotes.Of(board, reading, verdict),
-                            .. WearNotes.Of(reading, verdict),
-                            .. WindingNotes.Of(board, reading, verdict),
-                            .. RepeatNotes.Of(board, reading, verdict),
+                            .. PartNotes.Compute(board, reading, verdict),
+                            .. WearNotes.Compute(reading, verdict),
+                            .. WindingNotes.Compute(board, reading, verdict),
+                            .. RepeatNotes.Compute(board, reading, verdict),
                         ]
                 )
             );

@@ -152,7 +152,7 @@ internal sealed class Draft
         }
 
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
-        var merged = Assessment.History.PartsList.Merge(board.Parts, design?.Parts ?? []);
+        var merged = Assessment.History.BoardWithDesign.Merge(board.Parts, design?.Parts ?? []);
         var draft = new Draft(known.Number, known.Path, text)
         {
             File = board,
@@ -168,12 +168,12 @@ internal sealed class Draft
 
     private void Take(ImmutableArray<Part> own, ImmutableArray<TestPoint> ownPoints, DesignFile? design)
     {
-        foreach (var (reference, part) in Assessment.History.PartsList.Merge(own, design?.Parts ?? []))
+        foreach (var (reference, part) in Assessment.History.BoardWithDesign.Merge(own, design?.Parts ?? []))
         {
             parts[reference] = part.Values.Kind.Value;
         }
 
-        foreach (var (name, point) in Assessment.History.PartsList.Merge(ownPoints, design?.Points ?? []))
+        foreach (var (name, point) in Assessment.History.BoardWithDesign.Merge(ownPoints, design?.Points ?? []))
         {
             points[name] = point.Measures;
         }

@@ -41,7 +41,7 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
     private void Rest(BoardSummary board)
     {
         // Why a board that is not here is not fit to run is said by where it went.
-        Reason[] reasons = BoardStates.IsWorkedOn(board.State) || filter.Needs.Count > 0 ? [.. filter.ReasonsOf(board)] : [];
+        StateReason[] reasons = BoardStates.IsWorkedOn(board.State) || filter.Needs.Count > 0 ? [.. filter.ReasonsOf(board)] : [];
         if (board.Whereabouts.Told is { } where)
         {
             Line($"{Below}{where}", Further);
@@ -66,7 +66,7 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
 
     // What is not fit to run has something to do before its next look.
     private static string? Dates(BoardSummary board) =>
-        BoardStates.Beside(board.OverdueSince) is { } overdue ? overdue
+        BoardStates.OverdueWords(board.OverdueSince) is { } overdue ? overdue
         : board is { State: BoardState.FitToRun, LookAgain: { } look } ? $"look at it again on {IsoDate.Text(look)}"
         : null;
 
@@ -75,7 +75,7 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
         var fit = boards.Count(board => board.State == BoardState.FitToRun);
         var idle = boards.Count(board => !BoardStates.IsWorkedOn(board.State));
         var besides = idle == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {idle} gone or kept for show");
-        var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? $", {beside}" : string.Empty;
+        var overdue = BoardStates.OverdueWords(boards.Count(board => board.IsFitButOverdue)) is { } beside ? $", {beside}" : string.Empty;
         var many = boards.Count == all ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" of {all}");
         return string.Create(
             CultureInfo.InvariantCulture,

@@ -54,12 +54,12 @@ internal static class FitJson
             json.WriteString("lot", candidate.Verdict.Lot);
             json.WriteString("what", PartWords.Describe(candidate.Values));
             json.WriteNumber("left", candidate.Left);
-            json.WriteString("verdict", FitWords.Of(candidate.Verdict));
+            json.WriteString("verdict", FitWords.Describe(candidate.Verdict));
             json.WriteStartArray("reasons");
             foreach (var reason in candidate.Verdict.Reasons)
             {
                 json.WriteStartObject();
-                json.WriteString("speaks", FitWords.Of(reason.Weight));
+                json.WriteString("speaks", FitWords.Describe(reason.Weight));
                 json.WriteString("about", reason.Aspect);
                 json.WriteString("text", reason.Words.Text);
                 json.WriteBoolean("missing", reason is { Weight: ReasonWeight.Doubt, IsMissing: true });

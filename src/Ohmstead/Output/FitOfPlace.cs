@@ -17,7 +17,7 @@ internal static class FitOfPlace
 
         if (
             place.Part.Values.DateCode is { } original
-            && DateWords.Of(
+            && DateWords.Describe(
                 original.Value,
                 place.Part.FromDesign is null || board.Design is not { } design
                     ? DateWindow.OfBoard(board, today)
@@ -31,15 +31,15 @@ internal static class FitOfPlace
 
         foreach (var replacement in board.Replacements.Where(replacement => replacement.Place == place))
         {
-            yield return $"fitted {replacement.Visit.Date.Text} {replacement.From}: {FitWords.Of(replacement.Fit)}";
+            yield return $"fitted {replacement.Visit.Date.Text} {replacement.From}: {FitWords.Describe(replacement.Fit)}";
             foreach (var reason in replacement.Fit.Reasons)
             {
-                yield return $"  {FitWords.Of(reason)}";
+                yield return $"  {FitWords.Describe(reason)}";
             }
 
             if (
                 replacement.Lot is { Values.DateCode: { } code }
-                && DateWords.Of(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made
+                && DateWords.Describe(code.Value, DateWindow.OfLot(replacement.Lot, today)) is { } made
             )
             {
                 yield return $"  {made}";

@@ -62,12 +62,12 @@ internal static class FitText
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"  {candidate.Verdict.Lot}, {candidate.Left} left: {PartWords.Describe(candidate.Values)}: "
-                        + $"{FitWords.Of(candidate.Verdict)}"
+                        + $"{FitWords.Describe(candidate.Verdict)}"
                 )
             );
             foreach (var reason in candidate.Verdict.Reasons)
             {
-                Line(target, $"    {FitWords.Of(reason)}");
+                Line(target, $"    {FitWords.Describe(reason)}");
             }
         }
     }

@@ -105,9 +105,9 @@ internal static class JsonVerdicts
             json.WriteString("date", date);
             json.WriteString("state", state);
             json.WriteNumber("line", line);
-            json.WriteString("measured", VerdictWords.Of(verdict.Measured));
+            json.WriteString("measured", VerdictWords.Describe(verdict.Measured));
             json.WriteString("reading", verdict.Reading.Text);
-            json.WriteString("outcome", VerdictWords.Of(verdict.Outcome));
+            json.WriteString("outcome", VerdictWords.Describe(verdict.Outcome));
             json.WriteString("why", verdict.Why);
             if (verdict.Limit is { } limit)
             {
@@ -142,7 +142,7 @@ internal static class JsonVerdicts
     private static void Limit(Utf8JsonWriter json, Limit limit)
     {
         json.WriteStartObject("limit");
-        json.WriteString("kind", VerdictWords.Of(limit.Kind));
+        json.WriteString("kind", VerdictWords.Describe(limit.Kind));
         json.WriteString("range", VerdictWords.Range(limit.Interval));
         json.WriteString("origin", limit.Origin);
         json.WriteString("arithmetic", limit.Arithmetic);

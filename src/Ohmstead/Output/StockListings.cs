@@ -32,7 +32,7 @@ internal static class StockListings
             ],
             [
                 .. DrawerList
-                    .Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), today)
+                    .List(result.Workshop, BoardSummary.UseOfLots(result.Boards), today)
                     .Select(
                         IReadOnlyList<string?> (line) =>
                             [
@@ -68,7 +68,7 @@ internal static class StockListings
             ],
             [
                 .. OrderBook
-                    .Of(result.Workshop, result.Boards, today)
+                    .List(result.Workshop, result.Boards, today)
                     .Select(
                         IReadOnlyList<string?> (line) =>
                             [
@@ -104,7 +104,7 @@ internal static class StockListings
             ],
             [
                 .. BuyingList
-                    .Of(result.Workshop, result.Boards, today)
+                    .Compute(result.Workshop, result.Boards, today)
                     .Select(
                         IReadOnlyList<string?> (line) =>
                             [

@@ -75,7 +75,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
 
         // A fault is to be seen to anyhow; what counts as fit and was not looked at since is not kept silently.
         string Beside(BoardState state) =>
-            state == BoardState.FitToRun && BoardStates.Beside(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue
+            state == BoardState.FitToRun && BoardStates.OverdueWords(result.Boards.Count(board => board.IsFitButOverdue)) is { } overdue
                 ? $" ({overdue})"
                 : string.Empty;
     }

@@ -26,7 +26,7 @@ internal static class Badges
         BoardSummary[] worked = [.. boards.Where(board => BoardStates.IsWorkedOn(board.State))];
         var fit = worked.Count(board => board.State == BoardState.FitToRun);
         var worst = worked.Length == 0 ? BoardState.NotLookedAt : worked.Max(board => board.State);
-        var overdue = BoardStates.Beside(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty;
+        var overdue = BoardStates.OverdueWords(boards.Count(board => board.IsFitButOverdue)) is { } beside ? ", " + beside : string.Empty;
         Badge.Write(
             draft.Buffer,
             collection,

@@ -30,7 +30,7 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
             var visit = board.Visits[order];
             ImmutableArray<AssessedReading> readings = [.. readingsAt[order]];
             string[] done = [.. visit.Work.Select(Words)];
-            string[] proofs = [.. proofsAt[order].Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Of(proof.Outcome)}")];
+            string[] proofs = [.. proofsAt[order].Select(proof => $"{proof.Proof.Point.Value} {VerdictWords.Describe(proof.Outcome)}")];
             var headline =
                 done.Length > 0 ? done[0] + More(done.Length)
                 : proofs.Length > 0 ? $"proof: {proofs[0]}{More(proofs.Length)}"
@@ -80,9 +80,9 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
 
     private static string Counted(ImmutableArray<AssessedReading> readings)
     {
-        var counts = OutcomeCounts.Of(readings);
+        var counts = OutcomeCounts.Count(readings);
         return readings.Length == 0 ? "looked at"
-            : readings.Length == 1 ? $"one reading, {VerdictWords.Of(readings[0].Overall)}"
+            : readings.Length == 1 ? $"one reading, {VerdictWords.Describe(readings[0].Overall)}"
             : $"{counts.Total} readings, {counts.Outside} outside, {counts.Undecided} undecided";
     }
 }

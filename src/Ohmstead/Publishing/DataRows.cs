@@ -62,7 +62,7 @@ internal static class DataRows
                 Day(place.FittedOn?.Date.Value),
                 place.Standing.Length == 0 && place.PassedTest is null
                     ? null
-                    : VerdictWords.Of(
+                    : VerdictWords.Describe(
                         Outcomes.Together(place.Standing, null) is var together && place.PassedTest == false ? VerdictOutcome.Outside
                         : place is { PassedTest: true, Standing.Length: 0 } ? VerdictOutcome.Inside
                         : together
@@ -269,10 +269,10 @@ internal static class DataRows
                 var verdict = verdicts[i];
                 Row(
                     rows,
-                    VerdictWords.Of(verdict.Measured),
+                    VerdictWords.Describe(verdict.Measured),
                     verdict.Reading.Text,
                     verdict.LimitInWords?.Text,
-                    verdict.Limit is { } limit ? VerdictWords.Of(limit.Kind) : null,
+                    verdict.Limit is { } limit ? VerdictWords.Describe(limit.Kind) : null,
                     verdict.Outcome,
                     verdict.Probability is { } probability ? VerdictWords.Probability(probability) : null
                 );
@@ -280,7 +280,7 @@ internal static class DataRows
 
             if (test is not null)
             {
-                Row(rows, "test", test.Text, null, null, Outcomes.Of(test.Value), null);
+                Row(rows, "test", test.Text, null, null, Outcomes.From(test.Value), null);
             }
         }
 
@@ -305,7 +305,7 @@ internal static class DataRows
                 value,
                 limit,
                 limitKind,
-                VerdictWords.Of(outcome),
+                VerdictWords.Describe(outcome),
                 probability,
                 place
             );

@@ -10,7 +10,7 @@ namespace Ohmstead.Publishing;
 /// shapes, so they cannot disagree.</summary>
 internal static class DataShapes
 {
-    private static readonly string[] Outcomes = [.. Enum.GetValues<VerdictOutcome>().Select(VerdictWords.Of)];
+    private static readonly string[] Outcomes = [.. Enum.GetValues<VerdictOutcome>().Select(VerdictWords.Describe)];
     private static readonly Key Board = Key.Id("board", "The number of the board.", "SP-0007").Needed();
     private static readonly Key Date = Key.Date("date", "The day at the bench.", "2026-03-14").Needed();
     private static readonly Key By = Key.Text("by", "Initials of who did it.", "RK");

@@ -112,14 +112,14 @@ internal sealed class ReportBuild(
         var context = new ReportContext(result.Workshop, numbers, options.Today, version)
         {
             Checks = checks,
-            Buying = BuyingList.Of(result.Workshop, result.Boards, options.Today),
-            Ahead = YearAhead.Of(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
+            Buying = BuyingList.Compute(result.Workshop, result.Boards, options.Today),
+            Ahead = YearAhead.List(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
             Commit = commit,
             Pictures = pictures,
             Beside = Beside.Files,
         };
         // What is left of a lot is known only when all boards were read.
-        var wanted = new WantedFolds(Drawer.Of(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
+        var wanted = new WantedFolds(Drawer.Count(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
         Jobs.Do(
             options.Workers,
             target,

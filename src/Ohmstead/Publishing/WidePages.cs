@@ -37,7 +37,7 @@ internal static class WidePages
 
         yield return draft =>
         {
-            var families = CollectionFamilies.Of(result.Boards);
+            var families = CollectionFamilies.Count(result.Boards);
             FamiliesPage.Write(draft.Buffer, context, families);
             draft.Put(SiteAddress.Families);
             FamiliesPage.WriteRest(target, context, families);

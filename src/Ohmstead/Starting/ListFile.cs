@@ -27,7 +27,7 @@ internal static class ListFile
         return read is { Source: { } source }
             ? string.IsNullOrWhiteSpace(source.Text)
                 ? Outcome<string>.Refused($"{path} is empty")
-                : Outcome<string>.Of(source.Text)
+                : Outcome<string>.From(source.Text)
             : Outcome<string>.Refused(
                 $"{read.Finding!.Place}: {read.Finding.Message}" + (read.Finding.NextStep is { } next ? $"; {next}" : string.Empty)
             );

@@ -48,7 +48,7 @@ internal sealed record ListTarget(
         }
 
         var path = board.Assessment.Board.Path;
-        var parts = Assessment.History.PartsList.Merge(board.Assessment.Board.Parts, board.Assessment.Design?.Parts ?? []);
+        var parts = Assessment.History.BoardWithDesign.Merge(board.Assessment.Board.Parts, board.Assessment.Design?.Parts ?? []);
         var known = parts.ToDictionary(
             pair => pair.Key,
             pair => new KnownPart(pair.Value, pair.Value.FromDesign ?? path),

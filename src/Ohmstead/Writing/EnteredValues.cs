@@ -131,7 +131,9 @@ internal static class EnteredValues
             Dimension.Current => "current",
             Dimension.Frequency => "frequency",
             Dimension.Temperature => "temperature",
-            _ => measures is null or PointMeasure.Result or PointMeasure.Hours ? "voltage" : Vocabulary.PointMeasures.Of(measures.Value),
+            _ => measures is null or PointMeasure.Result or PointMeasure.Hours
+                ? "voltage"
+                : Vocabulary.PointMeasures.WordFor(measures.Value),
         };
 
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.

@@ -215,9 +215,9 @@ public sealed class YearAheadTests
             new("markdown", "boards/SP-0001.md", 0, $"---\nboard: SP-0001\ntitle: Tide-gauge logger\n{board}\n---\n"),
         ]);
         Assert.Empty(small.ReadingFindings.Select(finding => finding.Message));
-        return YearAhead.Of(
+        return YearAhead.List(
             small.Workshop,
-            [.. small.Boards.Select(board => BoardSummary.Of(board))],
+            [.. small.Boards.Select(board => BoardSummary.From(board))],
             SmallCollection.Today,
             until ?? SmallCollection.Today.AddYears(1)
         );

@@ -95,7 +95,7 @@ public sealed class BoardDriftsTests
             + Visit("2022-01-01", "frequency: 120 Hz, temperature: 20 °C, circuit: out, capacitance: 2000 µF")
             + Visit("2023-01-01", With(other))
             + Visit("2024-01-01", "frequency: 120 Hz, temperature: 20 °C, circuit: out, capacitance: 1800 µF");
-        Assert.Empty(BoardDrifts.Of(Worked.Board(Reservoir + readings.TrimEnd())));
+        Assert.Empty(BoardDrifts.Find(Worked.Board(Reservoir + readings.TrimEnd())));
     }
 
     [Fact]
@@ -106,13 +106,13 @@ public sealed class BoardDriftsTests
             + Bench(("2022-01-01", "capacitance: 2000 µF"), ("2023-01-01", "capacitance: 1900 µF"))
             + "\n    work:\n      - { part: C1, did: replaced }\n"
             + Visit("2024-01-01", "capacitance: 2210 µF").TrimEnd();
-        Assert.Empty(BoardDrifts.Of(Worked.Board(record)));
+        Assert.Empty(BoardDrifts.Find(Worked.Board(record)));
     }
 
     [Fact]
     public void Three_readings_of_one_day_are_no_trend() =>
         Assert.Empty(
-            BoardDrifts.Of(
+            BoardDrifts.Find(
                 Worked.Board(
                     Reservoir
                         + Bench(
@@ -138,7 +138,7 @@ public sealed class BoardDriftsTests
             ).Remarks
         );
 
-    private static Drift Only(string record) => Assert.Single(BoardDrifts.Of(Worked.Board(record)));
+    private static Drift Only(string record) => Assert.Single(BoardDrifts.Find(Worked.Board(record)));
 
     private static string With(string other)
     {

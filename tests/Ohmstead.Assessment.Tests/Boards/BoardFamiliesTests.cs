@@ -79,7 +79,7 @@ public sealed class BoardFamiliesTests
         const string record =
             "parts:\n  - { ref: R1, kind: carbon composition resistor, resistance: 4.7 kΩ, tolerance: ±5 % }\nbench:\n  - date: "
             + "2020-03-14\n    readings:\n      - { part: R1, circuit: in, resistance: 5.4 kΩ }";
-        var family = Assert.Single(BoardFamilies.Of(Worked.Board(record)));
+        var family = Assert.Single(BoardFamilies.Count(Worked.Board(record)));
         Assert.Empty(family.Lives);
         Assert.Equal(1, family.FailedInCircuit);
     }
@@ -122,7 +122,7 @@ public sealed class BoardFamiliesTests
     public void A_part_fitted_since_belongs_to_the_family_of_its_lot_and_counts_from_its_fitting()
     {
         const string replaced = "    work:\n      - { part: C1, did: replaced, lot: L-001 }\n";
-        var families = BoardFamilies.Of(
+        var families = BoardFamilies.Count(
             Worked.Board(
                 Part
                     + "bench:\n"
@@ -154,7 +154,7 @@ public sealed class BoardFamiliesTests
             + Visit("2022-03-14", "circuit: out, capacitance: 460 µF")
             + second
             + Visit("2024-03-14", "circuit: out, capacitance: 300 µF");
-        var families = BoardFamilies.Of(
+        var families = BoardFamilies.Count(
             Worked.Board(
                 Part + "bench:\n" + visits.TrimEnd(),
                 Stock
@@ -183,7 +183,7 @@ public sealed class BoardFamiliesTests
         var record =
             $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %{code} }}\nbench:\n"
             + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
-        var life = Assert.Single(Assert.Single(BoardFamilies.Of(Worked.Board(record))).Lives);
+        var life = Assert.Single(Assert.Single(BoardFamilies.Count(Worked.Board(record))).Lives);
         Assert.Equal(year, life.Start?.Year);
     }
 
@@ -197,12 +197,12 @@ public sealed class BoardFamiliesTests
             $"{board}\nparts:\n  - {{ ref: C1, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, date_code: T5 "
             + "}\nbench:\n"
             + Visit("2020-03-14", "circuit: out, capacitance: 460 µF").TrimEnd();
-        Assert.Equal(year, Assert.Single(Assert.Single(BoardFamilies.Of(Worked.Board(record))).Lives).Start?.Year);
+        Assert.Equal(year, Assert.Single(Assert.Single(BoardFamilies.Count(Worked.Board(record))).Lives).Start?.Year);
     }
 
-    private static PartLife? Life(string reading, string after = "")
+    private static ObservedLife? Life(string reading, string after = "")
     {
-        var family = BoardFamilies.Of(Worked.Board((Part + "bench:\n" + Visit("2020-03-14", reading) + after).TrimEnd(), Stock))[0];
+        var family = BoardFamilies.Count(Worked.Board((Part + "bench:\n" + Visit("2020-03-14", reading) + after).TrimEnd(), Stock))[0];
         return family.Lives.Count == 0 ? null : Assert.Single(family.Lives);
     }
 

@@ -78,8 +78,8 @@ public sealed class PieceSharesTests
     {
         // A lot of which pieces were read on the 13th, the first of them named.
         PassedPiece[] passed = [.. Enumerable.Range(1, pieces).Select(number => new PassedPiece($"piece {number}", Read(number)))];
-        var shares = PieceShares.Of(claims, _ => passed);
-        return claims.Select(claim => $"{claim.Board}: {Words(claim, shares.Of(claim))}");
+        var shares = PieceShares.ShareOut(claims, _ => passed);
+        return claims.Select(claim => $"{claim.Board}: {Words(claim, shares.For(claim))}");
     }
 
     private static string Words(PieceClaim claim, PieceShare? share) =>

@@ -18,13 +18,13 @@ public sealed class ToMeasureTests
     {
         var place = Of(part).Places[0];
 
-        var expected = ToMeasure.Of(place);
+        var expected = ToMeasure.At(place);
 
         Assert.Equal(
             first,
             expected.Count == 0
                 ? string.Empty
-                : $"{VerdictWords.Of(expected[0].Measured)} {VerdictWords.Range(expected[0].Limit!.Interval)}"
+                : $"{VerdictWords.Describe(expected[0].Measured)} {VerdictWords.Range(expected[0].Limit!.Interval)}"
         );
     }
 
@@ -35,7 +35,7 @@ public sealed class ToMeasureTests
 
         Assert.Equal(
             ["voltage 4.75 V … 5.25 V", "ripple at most 50 mV"],
-            expected.Select(one => $"{VerdictWords.Of(one.Measured)} {VerdictWords.Range(one.Limit!.Interval)}")
+            expected.Select(one => $"{VerdictWords.Describe(one.Measured)} {VerdictWords.Range(one.Limit!.Interval)}")
         );
     }
 

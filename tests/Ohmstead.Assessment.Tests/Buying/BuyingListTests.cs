@@ -179,6 +179,10 @@ public sealed class BuyingListTests
             .. boards.Select((board, index) => new CaseBlock("markdown", $"boards/{index}.md", 0, $"---\n{board}---\n")),
         ]);
         Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
-        return BuyingList.Of(collection.Workshop, [.. collection.Boards.Select(board => BoardSummary.Of(board))], SmallCollection.Today);
+        return BuyingList.Compute(
+            collection.Workshop,
+            [.. collection.Boards.Select(board => BoardSummary.From(board))],
+            SmallCollection.Today
+        );
     }
 }

@@ -11,7 +11,7 @@ public sealed class CollectionFamiliesTests
     [Fact]
     public void Every_part_counts_in_its_kind_and_in_its_maker()
     {
-        var families = CollectionFamilies.Of([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")]);
+        var families = CollectionFamilies.Count([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")]);
         Assert.Equal(["aluminium electrolytic", "aluminium electrolytic, Ostrel"], families.Select(family => family.Name.Text));
         Assert.Equal(
             [(6, 6, 2, 3), (4, 4, 2, 2)],
@@ -25,7 +25,7 @@ public sealed class CollectionFamiliesTests
     [Fact]
     public void Parts_of_one_age_are_counted_together()
     {
-        var kind = CollectionFamilies.Of([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")])[0];
+        var kind = CollectionFamilies.Count([Board("300 µF", "460 µF", "300 µF"), Board("300 µF", "460 µF", "460 µF")])[0];
         Assert.Equal([(40, 3, 6)], kind.FirstLooks.Select(look => (look.Age, look.Bad, look.Looked)));
         Assert.Equal((6, 3, 0), (kind.Ages.Observed, kind.Ages.FailedByFirstLook, kind.Ages.FailedBetweenLooks));
     }
@@ -38,20 +38,22 @@ public sealed class CollectionFamiliesTests
         var mica = Board("300 µF", "300 µF", "300 µF", "mica");
         Assert.Equal(
             ["paper", "tantalum", "mica", "mica, Ostrel", "paper, Ostrel", "tantalum, Ostrel"],
-            CollectionFamilies.Of([tantalum, mica, paper, tantalum, paper]).Select(family => family.Name.Text)
+            CollectionFamilies.Count([tantalum, mica, paper, tantalum, paper]).Select(family => family.Name.Text)
         );
     }
 
     [Fact]
     public void A_collection_without_readings_has_no_families() =>
-        Assert.Empty(CollectionFamilies.Of([BoardSummary.Of(Worked.Board("parts:\n  - { ref: C1, kind: paper, capacitance: 100 nF }"))]));
+        Assert.Empty(
+            CollectionFamilies.Count([BoardSummary.From(Worked.Board("parts:\n  - { ref: C1, kind: paper, capacitance: 100 nF }"))])
+        );
 
     private static BoardSummary Board(string first, string second, string third, string kind = "aluminium electrolytic")
     {
         string Part(string reference, string maker) =>
             $"  - {{ ref: {reference}, kind: {kind}, capacitance: 470 µF, tolerance: ±20 %{maker} }}\n";
         string Reading(string reference, string value) => $"\n      - {{ part: {reference}, circuit: out, capacitance: {value} }}";
-        return BoardSummary.Of(
+        return BoardSummary.From(
             Worked.Board(
                 "made: 1980\nparts:\n"
                     + Part("C1", ", maker: Ostrel")

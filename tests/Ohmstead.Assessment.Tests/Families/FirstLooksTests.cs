@@ -27,5 +27,5 @@ public sealed class FirstLooksTests
     }
 
     private static FamilyStatistics Family(IReadOnlyList<Inspection> looks) =>
-        new(new("paper", null, null), looks.Count, looks.Count, 1, 0, 0, 0, AgesAtFailure.Of([])) { FirstLooks = looks };
+        new(new("paper", null, null), looks.Count, looks.Count, 1, 0, 0, 0, AgesAtFailure.Compute([])) { FirstLooks = looks };
 }

@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Tests.Support;
 using Ohmstead.Electronics.Substitution;
-using Reason = Ohmstead.Electronics.Substitution.Reason;
 
 namespace Ohmstead.Assessment.Tests.Fit;
 
@@ -136,7 +135,7 @@ public sealed class FitJudgeTests
     [Fact]
     public void Reasons_against_come_first_and_what_can_hurt_before_what_can_be_bent()
     {
-        Reason[] reasons =
+        FitReason[] reasons =
         [
             .. Judge(
                 "kind: suppression capacitor, capacitance: 100 nF, rated_voltage: 250 V, safety_class: X2, form: radial",
@@ -159,7 +158,7 @@ public sealed class FitJudgeTests
                 + "450 V }\n  - { ref: V1, kind: valve, type: VK80 }",
             lot
         );
-        var place = FitPlace.Of(board, board.Place("C1")!);
+        var place = FitPlace.From(board, board.Place("C1")!);
         Assert.Equal(CapacitorRole.ValveReservoir, place.Capacitor!.Role);
         Assert.Contains("the list has valves and no other rectifier: judged as after a valve rectifier", place.Assumptions);
     }
@@ -177,6 +176,6 @@ public sealed class FitJudgeTests
         ]);
         Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
         var board = Assert.Single(collection.Boards);
-        return FitJudge.Judge(FitPlace.Of(board, board.Place("X1")!), new LotOffer("L-1", collection.Workshop.Lots["L-1"].Values, []));
+        return FitJudge.Judge(FitPlace.From(board, board.Place("X1")!), new LotOffer("L-1", collection.Workshop.Lots["L-1"].Values, []));
     }
 }

@@ -216,12 +216,12 @@ public sealed class FitReportTests
         ]);
         Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
         var board = collection.Boards[0];
-        return FitReport.Of(
+        return FitReport.For(
             board,
             board.Place("X1")!,
-            Drawer.Of(
+            Drawer.Count(
                 collection.Workshop,
-                BoardSummary.UseOfLots(collection.Boards.Select(board => BoardSummary.Of(board))),
+                BoardSummary.UseOfLots(collection.Boards.Select(board => BoardSummary.From(board))),
                 SmallCollection.Today
             )
         );

@@ -117,7 +117,7 @@ public sealed class OfferedPairsTests
     {
         var verdict = Judge(place, lot);
         Assert.True(verdict.Outcome == ReasonWeight.Against, $"{why}: {FitWords.Weightiest(verdict)}");
-        Assert.Equal("does not fit", FitWords.Of(verdict));
+        Assert.Equal("does not fit", FitWords.Describe(verdict));
     }
 
     [Theory]
@@ -151,7 +151,7 @@ public sealed class OfferedPairsTests
         var verdict = Judge(place, lot);
         Assert.Equal(ReasonWeight.Doubt, verdict.Outcome);
         Assert.True(verdict.IsUnknown);
-        Assert.DoesNotContain("fits", FitWords.Of(verdict), StringComparison.Ordinal);
+        Assert.DoesNotContain("fits", FitWords.Describe(verdict), StringComparison.Ordinal);
     }
 
     [Theory]
@@ -217,7 +217,7 @@ public sealed class OfferedPairsTests
     public void What_is_sound_stays_offered(string place, string lot)
     {
         var verdict = Judge(place, lot);
-        Assert.True(FitWords.Of(verdict) is "fits" or "fits, with care", FitWords.Weightiest(verdict));
+        Assert.True(FitWords.Describe(verdict) is "fits" or "fits, with care", FitWords.Weightiest(verdict));
     }
 
     // A replacement of the usual sort at the same voltage, which asks for a look at the charger.
@@ -230,7 +230,7 @@ public sealed class OfferedPairsTests
         "kind: fuse, current: 1 A, speed: T, breaking: L, rated_voltage: 250 V, size: 5 x 20 mm",
         "kind: fuse, current: 1 A, speed: T, breaking: H, rated_voltage: 250 V, size: 5 x 20 mm"
     )]
-    public void What_wants_a_look_may_fit(string place, string lot) => Assert.Equal("may fit", FitWords.Of(Judge(place, lot)));
+    public void What_wants_a_look_may_fit(string place, string lot) => Assert.Equal("may fit", FitWords.Describe(Judge(place, lot)));
 
     private static FitVerdict Judge(string place, string lot)
     {
@@ -245,6 +245,6 @@ public sealed class OfferedPairsTests
         ]);
         Assert.Empty(collection.ReadingFindings.Select(finding => $"{finding.Place}: {finding.Message}"));
         var board = Assert.Single(collection.Boards);
-        return FitJudge.Judge(FitPlace.Of(board, board.Place("X1")!), new LotOffer("L-1", collection.Workshop.Lots["L-1"].Values, []));
+        return FitJudge.Judge(FitPlace.From(board, board.Place("X1")!), new LotOffer("L-1", collection.Workshop.Lots["L-1"].Values, []));
     }
 }

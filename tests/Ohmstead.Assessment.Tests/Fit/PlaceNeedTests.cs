@@ -73,7 +73,7 @@ public sealed class PlaceNeedTests
         var board = Worked.Board($"parts:\n  - {{ ref: X1, {part} }}");
         Assert.Contains(
             expected,
-            PlaceNeed.Of(FitPlace.Of(board, board.Place("X1")!)).Where(line => line.Aspect == aspect).Select(line => line.Words)
+            PlaceNeed.Describe(FitPlace.From(board, board.Place("X1")!)).Where(line => line.Aspect == aspect).Select(line => line.Words)
         );
     }
 
@@ -84,7 +84,7 @@ public sealed class PlaceNeedTests
             "parts:\n  - { ref: C1, kind: suppression capacitor, role: mains suppression, capacitance: 100 nF, rated_voltage: 250 V, "
                 + "safety_class: X2 }"
         );
-        Assert.Contains(PlaceNeed.Of(FitPlace.Of(board, board.Place("C1")!)), line =>
+        Assert.Contains(PlaceNeed.Describe(FitPlace.From(board, board.Place("C1")!)), line =>
             line.Aspect == "safety" && line.Words.Contains("defer to local codes", StringComparison.Ordinal)
         );
     }

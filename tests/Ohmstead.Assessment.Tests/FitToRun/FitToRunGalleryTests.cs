@@ -98,7 +98,7 @@ public sealed class FitToRunGalleryTests
     // The one place at which the gallery asks for a state: that of the first board, where a collection has more.
     private static BoardState StateOf(SmallCollection collection) => collection.Boards[0].State;
 
-    private static IEnumerable<Reason> ReasonsOf(SmallCollection collection) => collection.Boards[0].Reasons;
+    private static IEnumerable<StateReason> ReasonsOf(SmallCollection collection) => collection.Boards[0].Reasons;
 
     private static string Reasons(SmallCollection collection) =>
         string.Join("; ", ReasonsOf(collection).Select(reason => $"{reason.At ?? "the board"}: {reason.Text}"));

@@ -117,17 +117,17 @@ public sealed class ClosingWorkTests
     {
         var rows = Rows(Hazards);
         Assert.Equal(
-            Enum.GetValues<HazardKind>().Select(kind => Vocabulary.Hazards.Of(kind)).Order(StringComparer.Ordinal),
+            Enum.GetValues<HazardKind>().Select(kind => Vocabulary.Hazards.WordFor(kind)).Order(StringComparer.Ordinal),
             rows.Select(row => row[0]).Order(StringComparer.Ordinal)
         );
         Assert.All(rows, row =>
         {
-            var kind = Enum.GetValues<HazardKind>().Single(kind => Vocabulary.Hazards.Of(kind) == row[0]);
+            var kind = Enum.GetValues<HazardKind>().Single(kind => Vocabulary.Hazards.WordFor(kind) == row[0]);
             string[] safe =
             [
                 .. Enum.GetValues<WorkKind>()
                     .Where(work => ClosingWork.MakesSafe(work, kind))
-                    .Select(work => Vocabulary.Works.Of(work))
+                    .Select(work => Vocabulary.Works.WordFor(work))
                     .Order(StringComparer.Ordinal),
             ];
             Assert.Equal(
@@ -162,14 +162,14 @@ public sealed class ClosingWorkTests
         var heads = table.Split('\n')[0].Split('|', StringSplitOptions.TrimEntries)[1..];
         Assert.Equal(Enum.GetValues<Trouble>().Order(), heads.Select(head => Troubles[head]).Order());
         Assert.Equal(
-            Enum.GetValues<WorkKind>().Select(kind => Vocabulary.Works.Of(kind)).Order(StringComparer.Ordinal),
+            Enum.GetValues<WorkKind>().Select(kind => Vocabulary.Works.WordFor(kind)).Order(StringComparer.Ordinal),
             rows.Select(row => row[0]).Order(StringComparer.Ordinal)
         );
         string[] wrong =
         [
             .. from row in rows
             from cell in row[1..].Zip(heads)
-            let work = Enum.GetValues<WorkKind>().Single(kind => Vocabulary.Works.Of(kind) == row[0])
+            let work = Enum.GetValues<WorkKind>().Single(kind => Vocabulary.Works.WordFor(kind) == row[0])
             where cell.First != YesNo(ClosingWork.Closes(work, Troubles[cell.Second], severity, canGo: true))
             select $"{row[0]} of {cell.Second}: the table says {cell.First}",
         ];

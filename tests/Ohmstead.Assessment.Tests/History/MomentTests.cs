@@ -22,12 +22,12 @@ public sealed class MomentTests
     [Fact]
     public void One_and_the_same_is_neither_before_nor_after_itself()
     {
-        var (one, same) = (new Moment(2, 12, 7), Moment.Of(2, new Spot(12, 7, 5)));
+        var (one, same) = (new Moment(2, 12, 7), Moment.At(2, new Spot(12, 7, 5)));
         Assert.Equal(one, same);
         Assert.True(one <= same && one >= same);
         Assert.False(one < same || one > same);
     }
 
     [Fact]
-    public void The_board_as_it_came_was_before_everything() => Assert.True(Moment.AsItCame < Moment.Of(0, new Spot(1, 1)));
+    public void The_board_as_it_came_was_before_everything() => Assert.True(Moment.AsItCame < Moment.At(0, new Spot(1, 1)));
 }

@@ -40,7 +40,7 @@ public sealed class PlaceHistoryTests
         Assert.Single(place.Readings);
         Assert.Empty(place.Standing);
         Assert.False(place.HasFailed);
-        Assert.Equal("L-031", place.Sitting?.Id.Value);
+        Assert.Equal("L-031", place.FittedLot?.Id.Value);
     }
 
     // The lot's reading stands for what is known of the part, but the part itself was not on the meter.

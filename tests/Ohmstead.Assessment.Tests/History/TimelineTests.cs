@@ -31,7 +31,7 @@ public sealed class TimelineTests
     public void What_sits_there_follows_from_what_was_put_in_taken_out_and_put_back(string expected, params string[] work)
     {
         var place = C12(work).Place("C12")!;
-        Assert.Equal(expected, place.IsEmpty ? "nothing" : place.Sitting?.Id.Value ?? "the original");
+        Assert.Equal(expected, place.IsEmpty ? "nothing" : place.FittedLot?.Id.Value ?? "the original");
     }
 
     [Theory]

@@ -16,10 +16,11 @@ public sealed class BoardDutyTests
 
     [Fact]
     public void A_board_without_a_duty_takes_that_of_the_collection() =>
-        Assert.Equal("the usual duty of the collection", BoardDuty.Of(Board(null), Usual)!.Origin);
+        Assert.Equal("the usual duty of the collection", BoardDuty.For(Board(null), Usual)!.Origin);
 
     [Fact]
-    public void A_collection_that_says_nothing_leaves_the_duty_unknown() => Assert.Null(BoardDuty.Of(Board(null), CollectionFile.Nameless));
+    public void A_collection_that_says_nothing_leaves_the_duty_unknown() =>
+        Assert.Null(BoardDuty.For(Board(null), CollectionFile.Nameless));
 
     // 900 h a year, of which 200 at 52 °C: the rest, 700 h, at 38 °C.
     [Fact]
@@ -28,7 +29,7 @@ public sealed class BoardDutyTests
         var duty = Support.Worked.Board(
             "duty: { hours_per_year: 900, temperature: 38 °C, at_times: [ { hours_per_year: 200, temperature: 52 °C } ] }"
         );
-        Assert.Equal([new DutyPhase(700, 38), new DutyPhase(200, 52)], BoardDuty.Of(duty.Board, CollectionFile.Nameless)!.Phases);
+        Assert.Equal([new DutyPhase(700, 38), new DutyPhase(200, 52)], BoardDuty.For(duty.Board, CollectionFile.Nameless)!.Phases);
     }
 
     [Fact]
@@ -39,7 +40,7 @@ public sealed class BoardDutyTests
         );
         Assert.Equal(
             "the duty names 200 h a year at other temperatures, more than its 100 h a year",
-            BoardDuty.Of(duty.Board, CollectionFile.Nameless)!.Fault
+            BoardDuty.For(duty.Board, CollectionFile.Nameless)!.Fault
         );
     }
 

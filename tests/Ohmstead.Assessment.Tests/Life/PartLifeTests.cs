@@ -16,16 +16,16 @@ public sealed class PartLifeTests
         var life = Fitted("hours_per_year: 5000, temperature: 60 °C", Lot);
         Assert.Equal("fitted 2026-03-01", life.Start!.Words);
         Assert.Equal(new LifeDates("C1", new(2032, 7, 24), new(2038, 12, 18), null), life.Dates);
-        Assert.Equal("rated 2000 h at 105 °C (lot L-031), fitted 2026-03-01", life.Given[0].Text);
+        Assert.Equal("rated 2000 h at 105 °C (lot L-031), fitted 2026-03-01", life.Inputs[0].Text);
         Assert.Equal(
             "5000 h a year in air of 60 °C (the board's duty), taken 5 K warmer for the earliest date and cooler for the latest (common "
                 + "practice)",
-            life.Given[1].Text
+            life.Inputs[1].Text
         );
         // k ln 2 / (1/333.15 - 1/343.15) with k = 8.617 333 e-5 eV/K; by hand calculator.
         Assert.StartsWith(
             "twice the life for ten kelvin less means 0.68 eV between 60 and 70 °C",
-            life.Given[2].Text,
+            life.Inputs[2].Text,
             StringComparison.Ordinal
         );
     }
@@ -41,7 +41,7 @@ public sealed class PartLifeTests
         Assert.Equal(new DateOnly(2026, 3, 1).AddDays(3116), life.Estimate.Value.Latest);
         Assert.StartsWith(
             "5000 h a year in air of 60 °C for 2500 h, 70 °C for 2500 h (the board's duty)",
-            life.Given[1].Text,
+            life.Inputs[1].Text,
             StringComparison.Ordinal
         );
     }
@@ -55,7 +55,7 @@ public sealed class PartLifeTests
         Assert.Equal(new DateOnly(2028, 2, 29), life.Estimate.Value.Earliest);
         Assert.Equal(new DateOnly(2031, 3, 1), life.Estimate.Value.Latest);
         Assert.Equal(MakersLifeForms.LinearVoltageFormSource, life.Estimate.Value.OtherSource);
-        Assert.Equal("works at 20 V of 25 V", life.Given[2].Text);
+        Assert.Equal("works at 20 V of 25 V", life.Inputs[2].Text);
     }
 
     // 1 V peak to peak of 100 Hz across 1000 µF is 2 pi x 100 x 0.001 / (2 sqrt 3) = 0.18138 A, half as much again as a rating of 120.92
@@ -72,7 +72,7 @@ public sealed class PartLifeTests
         Assert.StartsWith("ripple form: ", life.Estimate.Value.Arithmetic.Text, StringComparison.Ordinal);
         Assert.Equal(new DateOnly(2028, 3, 3), life.Estimate.Value.Earliest);
         Assert.Equal(MakersLifeForms.RippleFormSource, life.Estimate.Value.Source);
-        Assert.Contains("1.50 of the rated 120.92 mA", life.Given[2].Text, StringComparison.Ordinal);
+        Assert.Contains("1.50 of the rated 120.92 mA", life.Inputs[2].Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -169,11 +169,11 @@ public sealed class PartLifeTests
         Assert.Equal(new DateOnly(2032, 7, 24), life.Estimate.Value.Earliest);
         Assert.Equal(
             "made 1998-W21, 27 years or more before it was fitted: not counted, but seals age on the shelf too",
-            life.Given[^1].Text
+            life.Inputs[^1].Text
         );
     }
 
-    private static PartLife Fitted(string duty, string lot, string? place = null, string? reading = null) =>
+    private static WearOutLife Fitted(string duty, string lot, string? place = null, string? reading = null) =>
         Assert.Single(
             Worked
                 .Board(

@@ -31,7 +31,7 @@ public sealed class PartDatesTests
     public void A_part_younger_than_its_board_is_an_earlier_repair() =>
         Assert.EndsWith(
             ", later than the board: an earlier repair, or the board is younger than written",
-            DateWords.Of("8834", Window),
+            DateWords.Describe("8834", Window),
             StringComparison.Ordinal
         );
 
@@ -39,6 +39,6 @@ public sealed class PartDatesTests
     public void A_code_is_told_with_its_rule_and_source() =>
         Assert.Equal(
             "date code '7834' is 1978-W34 (week 34 of a year ending in 78; year and week, as on integrated circuits (common practice))",
-            DateWords.Of("7834", Window)
+            DateWords.Describe("7834", Window)
         );
 }

@@ -11,19 +11,19 @@ public sealed class FuseNotesTests
     public void A_fuse_is_told_within_what_time_it_must_open()
     {
         var place = Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse, current: 500 mA }").Places);
-        Assert.Contains(FuseNotes.Of(place.Values), note =>
+        Assert.Contains(FuseNotes.Compute(place.Values), note =>
             note.Says == "if it is rated by IEC, slow, of low breaking capacity, it opens within 2 min at 1.05 A"
         );
-        Assert.Contains(FuseNotes.Of(place.Values), note =>
+        Assert.Contains(FuseNotes.Compute(place.Values), note =>
             note.Says == "if it is rated by IEC, slow, of high breaking capacity, it opens within 30 min at 1.05 A"
         );
-        Assert.Contains(FuseNotes.Of(place.Values), note => note.Says == "if it is rated by UL, it opens within 2 min at 1 A");
+        Assert.Contains(FuseNotes.Compute(place.Values), note => note.Says == "if it is rated by UL, it opens within 2 min at 1 A");
     }
 
     [Fact]
     public void A_fuse_whose_letters_are_written_is_told_its_own_times_alone()
     {
-        var notes = FuseNotes.Of(
+        var notes = FuseNotes.Compute(
             Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse, current: 500 mA, speed: T, breaking: H }").Places).Values
         );
         Assert.Contains(notes, note => note.Says == "it opens within 30 min at 1.05 A");
@@ -37,7 +37,7 @@ public sealed class FuseNotesTests
     [Fact]
     public void A_fuse_whose_standard_is_written_is_told_by_that_alone()
     {
-        var notes = FuseNotes.Of(
+        var notes = FuseNotes.Compute(
             Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse, current: 500 mA, standard: UL 248-14 }").Places).Values
         );
         Assert.Contains(notes, note => note.Says == "it opens within 1 h at 675 mA");
@@ -53,7 +53,7 @@ public sealed class FuseNotesTests
     [InlineData("speed: T, breaking: E", "no source at hand has times and breaking capacity for E, enhanced")]
     public void What_has_no_times_says_so_and_borrows_none(string letters, string says)
     {
-        var notes = FuseNotes.Of(
+        var notes = FuseNotes.Compute(
             Assert
                 .Single(Worked.Board($"parts:\n  - {{ ref: F1, kind: fuse, current: 1 A, standard: IEC 60127, {letters} }}").Places)
                 .Values
@@ -66,5 +66,5 @@ public sealed class FuseNotesTests
 
     [Fact]
     public void A_fuse_without_a_marked_current_has_no_times() =>
-        Assert.Empty(FuseNotes.Of(Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse }").Places).Values));
+        Assert.Empty(FuseNotes.Compute(Assert.Single(Worked.Board("parts:\n  - { ref: F1, kind: fuse }").Places).Values));
 }

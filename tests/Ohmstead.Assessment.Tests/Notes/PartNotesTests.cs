@@ -25,7 +25,7 @@ public sealed class PartNotesTests
         var reading = Assert.Single(board.Readings);
         Assert.Contains(
             "47.0 kΩ in parallel reads the same",
-            Assert.Single(PartNotes.Of(board, reading, Assert.Single(reading.Verdicts))).Says,
+            Assert.Single(PartNotes.Compute(board, reading, Assert.Single(reading.Verdicts))).Says,
             StringComparison.Ordinal
         );
     }
@@ -41,7 +41,7 @@ public sealed class PartNotesTests
         var reading = Assert.Single(board.Readings);
         Assert.Contains(
             "after 30 years without heat X7R has some 94 %",
-            Assert.Single(PartNotes.Of(board, reading, Assert.Single(reading.Verdicts))).Says,
+            Assert.Single(PartNotes.Compute(board, reading, Assert.Single(reading.Verdicts))).Says,
             StringComparison.Ordinal
         );
     }
@@ -53,6 +53,6 @@ public sealed class PartNotesTests
             "parts:\n  - { ref: C6, kind: ceramic class 2, capacitance: 100 nF, material: X7R }\nbench:\n  - date: 2026-03-14\n    "
                 + "readings:\n      - { part: C6, capacitance: 86 nF }"
         );
-        Assert.Empty(PartNotes.Of(board, Assert.Single(board.Readings), Assert.Single(board.Readings[0].Verdicts)));
+        Assert.Empty(PartNotes.Compute(board, Assert.Single(board.Readings), Assert.Single(board.Readings[0].Verdicts)));
     }
 }

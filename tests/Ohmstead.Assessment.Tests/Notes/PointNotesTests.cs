@@ -78,7 +78,7 @@ public sealed class PointNotesTests
         );
         Assert.Contains(
             "68 % of the voltage that is there without it, 99.96 V",
-            Assert.Single(PointNotes.Of(board, Assert.Single(board.Readings))).Line,
+            Assert.Single(PointNotes.Compute(board, Assert.Single(board.Readings))).Line,
             StringComparison.Ordinal
         );
     }
@@ -96,7 +96,7 @@ public sealed class PointNotesTests
     private static string OfProof(params string[] proofs)
     {
         var board = Worked.Board(Supply + "\n    proof:" + string.Concat(proofs.Select(proof => $"\n      - {{ {proof} }}")));
-        return string.Concat(PointNotes.Of(board, board.Proofs[0]).Select(note => note.Line));
+        return string.Concat(PointNotes.Compute(board, board.Proofs[0]).Select(note => note.Line));
     }
 
     private static string OfDesign(string point)

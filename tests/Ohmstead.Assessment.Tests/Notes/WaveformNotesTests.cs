@@ -15,7 +15,7 @@ public sealed class WaveformNotesTests
                 + "point: raw, voltage: 14.3 V, current: 1 A, ripple: 1.7 V, frequency: 100 Hz }"
         );
         var proof = Assert.Single(board.Proofs);
-        Assert.Contains(PointNotes.Of(board, proof), note =>
+        Assert.Contains(PointNotes.Compute(board, proof), note =>
             note.Says.StartsWith("C1 as marked would ripple 1.7", StringComparison.Ordinal)
             && note.Says.Contains("from 13.8 V to 15.6 V", StringComparison.Ordinal)
         );
@@ -29,7 +29,7 @@ public sealed class WaveformNotesTests
                 + "reservoir: C1, winding: 12 V }\nbench:\n  - date: 2026-03-14\n    proof:\n      - { point: raw, voltage: 14.3 V, "
                 + "frequency: 100 Hz }"
         );
-        Assert.DoesNotContain(PointNotes.Of(board, Assert.Single(board.Proofs)), note =>
+        Assert.DoesNotContain(PointNotes.Compute(board, Assert.Single(board.Proofs)), note =>
             note.Says.Contains("as marked", StringComparison.Ordinal)
         );
     }

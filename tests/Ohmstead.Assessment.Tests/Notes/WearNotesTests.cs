@@ -88,7 +88,7 @@ public sealed class WearNotesTests
         );
         Assert.Contains(
             "9.42 kΩ",
-            Assert.Single(WindingNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0])).Says,
+            Assert.Single(WindingNotes.Compute(board, board.Readings[0], board.Readings[0].Verdicts[0])).Says,
             StringComparison.Ordinal
         );
     }
@@ -102,10 +102,10 @@ public sealed class WearNotesTests
                 + "T1, circuit: out, temperature: 20 °C, resistance: 10.0 Ω }\n      - { part: T1, circuit: out, temperature: 22 °C, "
                 + "resistance: 12.0 Ω }"
         );
-        Assert.Empty(WindingNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0]));
+        Assert.Empty(WindingNotes.Compute(board, board.Readings[0], board.Readings[0].Verdicts[0]));
         Assert.StartsWith(
             "the winding is 48.9 K warmer",
-            Assert.Single(WindingNotes.Of(board, board.Readings[1], board.Readings[1].Verdicts[0])).Says,
+            Assert.Single(WindingNotes.Compute(board, board.Readings[1], board.Readings[1].Verdicts[0])).Says,
             StringComparison.Ordinal
         );
     }
@@ -120,8 +120,8 @@ public sealed class WearNotesTests
                 + "readings:\n      - { part: R3, circuit: out, resistance: 4.70 kΩ }\n      - { part: R3, circuit: out, resistance: "
                 + "4.72 kΩ }\n      - { part: R3, circuit: out, resistance: 4.74 kΩ }"
         );
-        Assert.Empty(RepeatNotes.Of(board, board.Readings[0], board.Readings[0].Verdicts[0]));
-        var note = Assert.Single(RepeatNotes.Of(board, board.Readings[2], board.Readings[2].Verdicts[0]));
+        Assert.Empty(RepeatNotes.Compute(board, board.Readings[0], board.Readings[0].Verdicts[0]));
+        var note = Assert.Single(RepeatNotes.Compute(board, board.Readings[2], board.Readings[2].Verdicts[0]));
         Assert.StartsWith(
             "4.720 kΩ is the mean of 3 readings, with a standard uncertainty of 11.55 Ω",
             note.Says,
@@ -142,7 +142,7 @@ public sealed class WearNotesTests
                 + $"readings:\n      - {{ part: C1, circuit: out, {once}capacitance: 1.02 µF }}\n      - {{ part: C1, circuit: out, "
                 + $"{twice}capacitance: 1.00 µF }}\n      - {{ part: C1, circuit: out, {twice}capacitance: 1.01 µF }}"
         );
-        Assert.Empty(RepeatNotes.Of(board, board.Readings[2], board.Readings[2].Verdicts[0]));
+        Assert.Empty(RepeatNotes.Compute(board, board.Readings[2], board.Readings[2].Verdicts[0]));
     }
 
     // 250 V x 1 MΩ / (49 MΩ + 1 MΩ) = 5 V, by hand.
@@ -167,6 +167,6 @@ public sealed class WearNotesTests
             $"parts:\n  - {part}\nbench:\n  - date: 2026-03-14\n    readings:\n      - {{ part: "
                 + $"{(part.Contains("C12", StringComparison.Ordinal) ? "C12" : "C2")}, {reading} }}"
         );
-        return WearNotes.Of(board.Readings[0], Assert.Single(board.Readings[0].Verdicts));
+        return WearNotes.Compute(board.Readings[0], Assert.Single(board.Readings[0].Verdicts));
     }
 }

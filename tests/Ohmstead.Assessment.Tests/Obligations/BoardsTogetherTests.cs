@@ -58,7 +58,7 @@ public sealed class BoardsTogetherTests
             var collection = new SmallCollection(board.Blocks);
             foreach (var (alone, told) in collection.Alone.Zip(collection.Boards))
             {
-                if (!collection.Together.Changes(BoardSummary.Of(alone)))
+                if (!collection.Together.Changes(BoardSummary.From(alone)))
                 {
                     Assert.Equal(Words(alone), Words(told));
                 }
@@ -71,7 +71,7 @@ public sealed class BoardsTogetherTests
     private static IEnumerable<bool> Changes(string stock, params string?[] days)
     {
         var collection = Of(stock, days);
-        return collection.Alone.Select(board => collection.Together.Changes(BoardSummary.Of(board)));
+        return collection.Alone.Select(board => collection.Together.Changes(BoardSummary.From(board)));
     }
 
     private static SmallCollection Of(string stock, params string?[] days) =>

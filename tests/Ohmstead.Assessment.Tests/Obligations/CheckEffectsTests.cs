@@ -48,7 +48,7 @@ public sealed class CheckEffectsTests
         Assert.Empty(
             CheckCatalogue
                 .Descriptions.Where(description =>
-                    description.Severity == Severity.Error && CheckEffects.Of(description.Name) == CheckEffect.Told
+                    description.Severity == Severity.Error && CheckEffects.For(description.Name) == CheckEffect.Told
                 )
                 .Select(description => description.Name)
         );
@@ -78,7 +78,7 @@ public sealed class CheckEffectsTests
         foreach (
             var expected in one
                 .Blocks.SelectMany(block => block.Expected())
-                .Where(expected => CheckEffects.Of(expected.Check) == CheckEffect.HoldsBack)
+                .Where(expected => CheckEffects.For(expected.Check) == CheckEffect.HoldsBack)
         )
         {
             var line = one.Blocks.First(block => block.Path == expected.Path).LineWithoutMark(expected.Line);
@@ -157,7 +157,7 @@ public sealed class CheckEffectsTests
         new(
             RecordCase
                 .All.Where(one =>
-                    one.Blocks.SelectMany(block => block.Expected()).Any(expected => CheckEffects.Of(expected.Check) == effect)
+                    one.Blocks.SelectMany(block => block.Expected()).Any(expected => CheckEffects.For(expected.Check) == effect)
                 )
                 .Select(one => new TheoryDataRow<string, string>(one.File, one.Name))
         );

@@ -65,8 +65,8 @@ public sealed class SharedFaultsTests
         }
 
         counted.Add(FaultOfTheFirstLot());
-        Assert.Empty(SharedFaults.Of(workshop, told.ToImmutable()).OfLot("L-032"));
-        Assert.Single(SharedFaults.Of(workshop, counted.ToImmutable()).OfLot("L-032"));
+        Assert.Empty(SharedFaults.From(workshop, told.ToImmutable()).OfLot("L-032"));
+        Assert.Single(SharedFaults.From(workshop, counted.ToImmutable()).OfLot("L-032"));
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public sealed class SharedFaultsTests
     public void What_is_only_told_is_kept_from_the_boards() =>
         Assert.Empty(
             SharedFaults
-                .Of(
+                .From(
                     new SmallCollection([.. Fitting(Stock, "L-030")]).Workshop,
                     [new Finding("shared-date-code-impossible", Severity.Warning, new("stock.yaml", 2, 7), "a code that is no date")]
                 )

@@ -9,7 +9,7 @@ internal static class Bench
     /// <summary>The line of an answer that begins with these words.</summary>
     internal static ReckonedLine Line(string rule, string inputs, string what)
     {
-        var outcome = Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Of(inputs.Split(' '));
+        var outcome = Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Answer(inputs.Split(' '));
         Assert.Null(outcome.Refusal);
         return outcome.Value.Lines.First(line => line.What.StartsWith(what, StringComparison.Ordinal));
     }
@@ -23,5 +23,5 @@ internal static class Bench
 
     /// <summary>Why a rule has no answer.</summary>
     internal static string Refusal(string rule, string inputs) =>
-        Assert.IsType<string>(Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Of(inputs.Split(' ')).Refusal);
+        Assert.IsType<string>(Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Answer(inputs.Split(' ')).Refusal);
 }

@@ -85,7 +85,7 @@ public sealed class CapacitorRulesTests
             classes,
             Assert
                 .IsType<ReckonRule>(ReckonCatalogue.Find("touch-current"))
-                .Of(inputs.Split(' '))
+                .Answer(inputs.Split(' '))
                 .Value.Lines.Count(line => line.What == "that is above the limit for")
         );
 }

@@ -22,7 +22,7 @@ public sealed class ReckonCatalogueTests
     [Theory]
     [MemberData(nameof(Names))]
     public void A_rule_without_any_input_says_what_it_needs_or_names_itself(string name) =>
-        Assert.Contains(name, Assert.IsType<string>(Rule(name).Of([]).Refusal), StringComparison.Ordinal);
+        Assert.Contains(name, Assert.IsType<string>(Rule(name).Answer([]).Refusal), StringComparison.Ordinal);
 
     [Theory]
     [MemberData(nameof(Names))]

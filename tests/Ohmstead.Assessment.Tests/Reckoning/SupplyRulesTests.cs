@@ -91,7 +91,7 @@ public sealed class SupplyRulesTests
     [InlineData("discharge", "capacitance=1nF from=25kV resistance=10M", "picture-tube")]
     public void A_figure_above_touch_voltage_carries_the_caution_of_the_pages(string rule, string inputs, string hazard)
     {
-        var answer = Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Of(inputs.Split(' '));
+        var answer = Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Answer(inputs.Split(' '));
         Assert.Null(answer.Refusal);
         Assert.Equal(HazardCatalogue.All.Single(known => known.Name == hazard).Cautions, answer.Value.Cautions);
     }
@@ -101,7 +101,7 @@ public sealed class SupplyRulesTests
     [InlineData("surge", "rated-voltage=35V")]
     [InlineData("no-load-peak", "winding=20V")]
     public void A_figure_under_touch_voltage_carries_none(string rule, string inputs) =>
-        Assert.Empty(Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Of(inputs.Split(' ')).Value.Cautions);
+        Assert.Empty(Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Answer(inputs.Split(' ')).Value.Cautions);
 
     // SV35: 1 to 20 kΩ at 25 kV would be a flash-over; 2.2 kΩ takes 284 kW.
     [Fact]

@@ -83,14 +83,14 @@ public sealed class LotPiecesTests
     public void Counts_go_down_by_what_was_scrapped_and_a_doubted_lot_is_not_sure()
     {
         var collection = Collection("count: 2, because: leads torn off", [Reading(Good)]);
-        var line = Assert.Single(DrawerList.Of(collection.Workshop, new LotUse([]), SmallCollection.Today));
+        var line = Assert.Single(DrawerList.List(collection.Workshop, new LotUse([]), SmallCollection.Today));
         Assert.Equal((10, 0, 2, 8), (line.Came, line.Fitted, line.Scrapped, line.Left));
         Assert.Contains("doubt all of it, so many were bad: measure each piece, or send it back", line.ToDo);
         Assert.Equal("2 of 3 looked at were bad", line.BadInWords);
-        var lot = Assert.Single(Drawer.Of(collection.Workshop, new LotUse([]), SmallCollection.Today).Lots);
+        var lot = Assert.Single(Drawer.Count(collection.Workshop, new LotUse([]), SmallCollection.Today).Lots);
         Assert.Equal(8, lot.Left);
         Assert.Equal(ReasonWeight.Doubt, Assert.Single(lot.Doubts).Weight);
-        var story = LotStory.Of(collection.Workshop, collection.Workshop.Lots["L-031"], [], SmallCollection.Today);
+        var story = LotStory.Gather(collection.Workshop, collection.Workshop.Lots["L-031"], [], SmallCollection.Today);
         Assert.Equal((8, 1), (story.Left!.Value, story.Scraps.Count));
     }
 
@@ -100,7 +100,7 @@ public sealed class LotPiecesTests
             "measure one before any is fitted",
             Assert
                 .Single(
-                    DrawerList.Of(
+                    DrawerList.List(
                         Collection("count: 1, because: reads low", [Reading(Bad)]).Workshop,
                         new LotUse([]),
                         SmallCollection.Today
@@ -114,7 +114,7 @@ public sealed class LotPiecesTests
     {
         var lot = Assert.Single(
             Drawer
-                .Of(
+                .Count(
                     Collection("count: 1, because: reads low", [Reading(Bad), Reading(Good)]).Workshop,
                     new LotUse([]),
                     SmallCollection.Today
@@ -143,7 +143,7 @@ public sealed class LotPiecesTests
     private static LotPieces Pieces(string? scrapped, params string[] readings)
     {
         var workshop = Collection(scrapped, readings).Workshop;
-        return LotPieces.Of(workshop, new ReadingJudge(workshop), "L-031");
+        return LotPieces.Gather(workshop, new ReadingJudge(workshop), "L-031");
     }
 
     private static SmallCollection Collection(string? scrapped, string[] readings)

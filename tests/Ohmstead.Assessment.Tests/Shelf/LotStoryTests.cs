@@ -102,10 +102,10 @@ public sealed class LotStoryTests
                 """
             ),
         ]);
-        var story = LotStory.Of(
+        var story = LotStory.Gather(
             collection.Workshop,
             collection.Workshop.Lots["L-031"],
-            collection.Boards.SelectMany(board => LotFitting.Of(board, "L-031")),
+            collection.Boards.SelectMany(board => LotFitting.FromLot(board, "L-031")),
             SmallCollection.Today
         );
         Assert.Equal(
@@ -123,6 +123,6 @@ public sealed class LotStoryTests
     {
         var collection = new SmallCollection([new("yaml", "stock.yaml", 0, $"lots:\n  - {{ lot: L-031, {values} }}\n")]);
         Assert.Empty(collection.ReadingFindings.Select(finding => finding.Message));
-        return LotStory.Of(collection.Workshop, collection.Workshop.Lots["L-031"], [], SmallCollection.Today);
+        return LotStory.Gather(collection.Workshop, collection.Workshop.Lots["L-031"], [], SmallCollection.Today);
     }
 }

@@ -42,15 +42,15 @@ internal sealed class SmallCollection
         [
             .. ofShared,
             .. CheckCatalogue.Shared.SelectMany(check =>
-                check.Look(CollectionUnderCheck.Of(Workshop, [], Today) with { Stories = new ScriptStories() })
+                check.Look(CollectionUnderCheck.From(Workshop, [], Today) with { Stories = new ScriptStories() })
             ),
         ];
-        var judged = Judged(new(Workshop, SharedFaults.Of(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
+        var judged = Judged(new(Workshop, SharedFaults.From(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
         // What all boards together show is said of each when it is judged again with it.
         Alone = judged;
-        Together = BoardsTogether.Of(Workshop, [.. Alone.Select(board => BoardSummary.Of(board))], Today);
+        Together = BoardsTogether.Compare(Workshop, [.. Alone.Select(board => BoardSummary.From(board))], Today);
         judged = Judged(
-            new(Workshop, SharedFaults.Of(Workshop, shared.Concat(Together.Findings)), Today, pictures)
+            new(Workshop, SharedFaults.From(Workshop, shared.Concat(Together.Findings)), Today, pictures)
             {
                 Pieces = Together.Pieces,
                 Stories = new ScriptStories(),

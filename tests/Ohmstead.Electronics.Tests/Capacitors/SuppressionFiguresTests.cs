@@ -79,7 +79,7 @@ public sealed class SuppressionFiguresTests
         bool isY,
         string farads,
         string dielectric
-    ) => Assert.Equal(dielectric, SuppressionFigures.Of(isCeramic, film, isY, Exact.Of(farads)).Dielectric);
+    ) => Assert.Equal(dielectric, SuppressionFigures.For(isCeramic, film, isY, Exact.Of(farads)).Dielectric);
 
     // SV04. 2 pi x 50 Hz x 2.2 nF x 230 V = 0.1590 mA; 2.64 nF at 253 V 0.2098 mA; 100 nF 7.226 mA.
     [Theory]

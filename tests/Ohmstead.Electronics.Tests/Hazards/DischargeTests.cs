@@ -15,7 +15,7 @@ public sealed class DischargeTests
     [InlineData("0.0000000005", "25000", 0.1563, 0.0125)]
     public void A_charged_capacitor_holds_energy_and_charge(string farads, string volts, double joules, double milliCoulombs)
     {
-        StoredEnergy stored = StoredEnergy.Of(Exact.Of(farads), Exact.Of(volts)).Value;
+        StoredEnergy stored = StoredEnergy.Compute(Exact.Of(farads), Exact.Of(volts)).Value;
         Assert.Equal(joules, (double)stored.Joules, 1e-3);
         Assert.Equal(milliCoulombs, (double)stored.Coulombs * 1000, 0.001 * milliCoulombs);
     }
@@ -94,7 +94,7 @@ public sealed class DischargeTests
         double seconds
     )
     {
-        Assert.Equal(joules, (double)StoredEnergy.Of((decimal)farads, 25_000m).Value.Joules, 1e-6);
+        Assert.Equal(joules, (double)StoredEnergy.Compute((decimal)farads, 25_000m).Value.Joules, 1e-6);
         Assert.Equal(amperes, Discharge.PeakAmperes(25_000, ohms).Value, amperes * 1e-3);
         Assert.Equal(watts, Discharge.PeakWatts(25_000, ohms).Value, watts * 1e-3);
         Assert.Equal(seconds, Discharge.Seconds(ohms, farads, 25_000, 60).Value.Value, seconds * 2e-3);
@@ -130,7 +130,7 @@ public sealed class DischargeTests
     [InlineData("0.00047", "206.3", 10)]
     [InlineData("0.00001", "223.6", 0.25)]
     public void Ten_joules_are_met_at_a_few_hundred_volts(string farads, string volts, double joules) =>
-        Assert.Equal(joules, (double)StoredEnergy.Of(Exact.Of(farads), Exact.Of(volts)).Value.Joules, joules * 2e-3);
+        Assert.Equal(joules, (double)StoredEnergy.Compute(Exact.Of(farads), Exact.Of(volts)).Value.Joules, joules * 2e-3);
 
     // 40 CFR 761.2(a)(4): before 2 July 1979 or unknown, 500 ppm or more must be assumed; after it, it need not be. Of the day itself the
     // law says nothing.

@@ -31,8 +31,8 @@ public sealed class HazardCatalogueTests
         [
             .. LimitInStandard.All.Where(l => l.Source.Title.StartsWith("IEC 60335-1", StringComparison.Ordinal)),
         ];
-        decimal microFarads = household.Single(l => l.Kind == LimitKind.Capacitance).Value;
-        Assert.Equal(household.Single(l => l.Kind == LimitKind.Charge).Value, microFarads * 450m);
+        decimal microFarads = household.Single(l => l.Kind == LimitedQuantity.Capacitance).Value;
+        Assert.Equal(household.Single(l => l.Kind == LimitedQuantity.Charge).Value, microFarads * 450m);
     }
 
     // What hurts is held against texts that were read, or against none.
@@ -71,16 +71,16 @@ public sealed class HazardCatalogueTests
     public void Ten_joules_at_a_hundred_volts_are_a_hazard_of_their_own(string farads, string volts, bool above) =>
         Assert.Equal(
             above,
-            LimitInStandard.All.Single(l => l is { Kind: LimitKind.Energy, Value: 10m }).IsPassedBy(Exact.Of(farads), Exact.Of(volts))
+            LimitInStandard.All.Single(l => l is { Kind: LimitedQuantity.Energy, Value: 10m }).IsPassedBy(Exact.Of(farads), Exact.Of(volts))
         );
 
     // 47 µF at 450 V is 21 mC, 470 times the 45 µC that begin above 450 V; to 450 V 0.1 µF is the bound: IEC 60335-1, 8.1.4.
     [Theory]
-    [InlineData("0.000047", "451", LimitKind.Charge, true)]
-    [InlineData("0.000047", "450", LimitKind.Charge, false)]
-    [InlineData("0.000047", "450", LimitKind.Capacitance, true)]
-    [InlineData("0.0000001", "450", LimitKind.Capacitance, false)]
-    public void The_charge_of_a_reservoir_is_held_against_its_standard(string farads, string volts, LimitKind kind, bool above) =>
+    [InlineData("0.000047", "451", LimitedQuantity.Charge, true)]
+    [InlineData("0.000047", "450", LimitedQuantity.Charge, false)]
+    [InlineData("0.000047", "450", LimitedQuantity.Capacitance, true)]
+    [InlineData("0.0000001", "450", LimitedQuantity.Capacitance, false)]
+    public void The_charge_of_a_reservoir_is_held_against_its_standard(string farads, string volts, LimitedQuantity kind, bool above) =>
         Assert.Equal(
             above,
             LimitInStandard
@@ -92,7 +92,7 @@ public sealed class HazardCatalogueTests
     // under 60 V.
     [Fact]
     public void A_time_to_discharge_is_of_plug_or_terminals_and_never_of_the_inside() =>
-        Assert.All(LimitInStandard.All.Where(l => l.Kind == LimitKind.Time), l =>
+        Assert.All(LimitInStandard.All.Where(l => l.Kind == LimitedQuantity.Time), l =>
             Assert.EndsWith("it says nothing of the inside", l.Condition, StringComparison.Ordinal)
         );
 

@@ -94,7 +94,7 @@ public sealed class ReformingPlanTests
     [Fact]
     public void Sources_disagree_about_shelf_life()
     {
-        ShelfAge age = ShelfAge.Of(new DateOnly(2020, 1, 1), new DateOnly(2026, 1, 1)).Value;
+        ShelfAge age = ShelfAge.Compute(new DateOnly(2020, 1, 1), new DateOnly(2026, 1, 1)).Value;
         Assert.Equal(6, age.Years, 0.01);
         Assert.Equal(
             [
@@ -108,5 +108,8 @@ public sealed class ReformingPlanTests
 
     [Fact]
     public void A_part_from_the_future_is_refused() =>
-        Assert.Equal("the part was made after the day asked for", ShelfAge.Of(new DateOnly(2027, 1, 1), new DateOnly(2026, 1, 1)).Refusal);
+        Assert.Equal(
+            "the part was made after the day asked for",
+            ShelfAge.Compute(new DateOnly(2027, 1, 1), new DateOnly(2026, 1, 1)).Refusal
+        );
 }

@@ -39,7 +39,7 @@ public sealed class JunctionDropTests
     [InlineData("1N4735D", "6.138", "6.262")]
     public void The_family_of_a_zener_diode_says_what_its_letter_means(string type, string low, string high)
     {
-        ZenerType zener = ZenerType.Of(type)!;
+        ZenerType zener = ZenerType.Parse(type)!;
         decimal share = ZenerTolerance.For(zener.Series, zener.Suffix).Value.Value;
         Assert.Equal((Exact.Of(low), Exact.Of(high)), (6.2m * (1m - share), 6.2m * (1m + share)));
     }

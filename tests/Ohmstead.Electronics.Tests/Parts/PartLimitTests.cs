@@ -38,12 +38,12 @@ public sealed class PartLimitTests
     [InlineData("4433700", "4433618.75", 18.33)]
     [InlineData("32765", "32768", -91.55)]
     public void A_crystal_is_off_by_parts_in_a_million(string measured, string nominal, double ppm) =>
-        Assert.Equal(ppm, (double)PartsPerMillion.Of(Exact.Of(measured), Exact.Of(nominal)).Value.Value, 0.01);
+        Assert.Equal(ppm, (double)PartsPerMillion.Compute(Exact.Of(measured), Exact.Of(nominal)).Value.Value, 0.01);
 
     // 32 765 Hz for 32 768 Hz: 7.91 s a day slow.
     [Fact]
     public void Three_hertz_of_a_watch_crystal_are_eight_seconds_a_day() =>
-        Assert.Equal(-7.91, (double)PartsPerMillion.SecondsADay(PartsPerMillion.Of(32_765m, 32_768m).Value.Value), 5e-3);
+        Assert.Equal(-7.91, (double)PartsPerMillion.SecondsADay(PartsPerMillion.Compute(32_765m, 32_768m).Value.Value), 5e-3);
 
     // 100 kohm, 350 ppm/K, 10 K: 350 ohm. 10 kohm, 100 ppm/K, 20 K: 20 ohm.
     [Theory]

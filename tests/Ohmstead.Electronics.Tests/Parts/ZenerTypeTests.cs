@@ -11,7 +11,7 @@ public sealed class ZenerTypeTests
     [InlineData("1n4733a", ZenerSeries.Jedec4728, 'A')]
     [InlineData("1N5231B", ZenerSeries.Jedec5221, 'B')]
     public void A_registered_number_names_its_series_and_suffix(string type, ZenerSeries series, char? suffix) =>
-        Assert.Equal(new ZenerType(series, suffix, null), ZenerType.Of(type));
+        Assert.Equal(new ZenerType(series, suffix, null), ZenerType.Parse(type));
 
     // Letter for the tolerance, V for the decimal point: Pro Electron type designation code, from memory.
     [Theory]
@@ -20,7 +20,7 @@ public sealed class ZenerTypeTests
     [InlineData("WX-B12", 'B', "12")]
     [InlineData("WX-D15V", 'D', "15")]
     public void A_designation_tells_its_tolerance_and_its_voltage(string type, char suffix, string volts) =>
-        Assert.Equal(new ZenerType(ZenerSeries.ProElectron, suffix, Exact.Of(volts)), ZenerType.Of(type));
+        Assert.Equal(new ZenerType(ZenerSeries.ProElectron, suffix, Exact.Of(volts)), ZenerType.Parse(type));
 
     [Theory]
     [InlineData("1N4148")]
@@ -32,5 +32,5 @@ public sealed class ZenerTypeTests
     [InlineData("C9V1")]
     [InlineData("-")]
     [InlineData("")]
-    public void Any_other_number_says_nothing(string type) => Assert.Null(ZenerType.Of(type));
+    public void Any_other_number_says_nothing(string type) => Assert.Null(ZenerType.Parse(type));
 }

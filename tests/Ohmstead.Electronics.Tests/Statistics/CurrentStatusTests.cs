@@ -10,20 +10,20 @@ public sealed class CurrentStatusTests
     [Trait("CheckValue", "CV52")]
     public void An_age_that_looks_better_than_a_younger_one_is_pooled_with_it()
     {
-        IReadOnlyList<ShareBad> estimate = CurrentStatus.Of([new(20, 1, 10), new(30, 4, 10), new(40, 3, 10), new(50, 8, 10)]).Value;
+        IReadOnlyList<ShareBad> estimate = CurrentStatus.Estimate([new(20, 1, 10), new(30, 4, 10), new(40, 3, 10), new(50, 8, 10)]).Value;
         Assert.Equal([0.10, 0.35, 0.35, 0.80], estimate.Select(s => s.Share));
         Assert.Equal([1, 4, 3, 8], estimate.Select(s => s.Bad));
     }
 
     [Fact]
     public void Inspections_of_one_age_are_counted_together() =>
-        Assert.Equal([0.25], CurrentStatus.Of([new(20, 1, 2), new(20, 0, 2)]).Value.Select(s => s.Share));
+        Assert.Equal([0.25], CurrentStatus.Estimate([new(20, 1, 2), new(20, 0, 2)]).Value.Select(s => s.Share));
 
     [Fact]
     public void The_estimate_never_falls_with_age_and_keeps_the_total_of_bad_ones() =>
         Rows.Sample(rows =>
         {
-            IReadOnlyList<ShareBad> estimate = CurrentStatus.Of(rows).Value;
+            IReadOnlyList<ShareBad> estimate = CurrentStatus.Estimate(rows).Value;
             double[] shares = [.. estimate.Select(s => s.Share)];
             return shares.Zip(shares.Skip(1)).All(p => p.Second >= p.First)
                 && Math.Abs(estimate.Sum(s => s.Share * s.Looked) - rows.Sum(r => r.Bad)) < 1e-9;
@@ -43,8 +43,8 @@ public sealed class CurrentStatusTests
                             .Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad))
                     ),
                 ];
-                IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
-                return CurrentStatus.Of(rows).Value.All(s => Math.Abs(estimate.ShareFailedBy(s.Age) - s.Share) < 1e-3);
+                IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Compute(observations).Value;
+                return CurrentStatus.Estimate(rows).Value.All(s => Math.Abs(estimate.ShareFailedBy(s.Age) - s.Share) < 1e-3);
             },
             iter: 50
         );
@@ -61,7 +61,7 @@ public sealed class CurrentStatusTests
                     .Concat(Enumerable.Repeat(LifeObservation.GoodAt(r.Age), r.Looked - r.Bad))
             ),
         ];
-        IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(observations).Value;
+        IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Compute(observations).Value;
         Assert.All(new[] { (20.0, 0.10), (30.0, 0.35), (40.0, 0.35), (50.0, 0.80) }, row =>
             Assert.Equal(row.Item2, estimate.ShareFailedBy(row.Item1), 1e-4)
         );

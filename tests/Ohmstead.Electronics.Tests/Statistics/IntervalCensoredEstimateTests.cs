@@ -11,8 +11,8 @@ public sealed class IntervalCensoredEstimateTests
     {
         foreach (FollowedItem[] items in new[] { Samples.Maintained, Samples.NotMaintained, Samples.Mercaptopurine })
         {
-            IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(Samples.Observed(items)).Value;
-            Assert.All(SurvivalCurve.Of(items).Value.Steps, s => Assert.Equal(1 - s.Survival, estimate.ShareFailedBy(s.Age), 1e-6));
+            IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Compute(Samples.Observed(items)).Value;
+            Assert.All(SurvivalCurve.Estimate(items).Value.Steps, s => Assert.Equal(1 - s.Survival, estimate.ShareFailedBy(s.Age), 1e-6));
         }
     }
 
@@ -24,8 +24,10 @@ public sealed class IntervalCensoredEstimateTests
                 rows =>
                 {
                     FollowedItem[] items = [.. rows.Select(r => new FollowedItem(r.Item1, r.Item2))];
-                    IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of(Samples.Observed(items)).Value;
-                    return SurvivalCurve.Of(items).Value.Steps.All(s => Math.Abs(1 - s.Survival - estimate.ShareFailedBy(s.Age)) < 1e-5);
+                    IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Compute(Samples.Observed(items)).Value;
+                    return SurvivalCurve
+                        .Estimate(items)
+                        .Value.Steps.All(s => Math.Abs(1 - s.Survival - estimate.ShareFailedBy(s.Age)) < 1e-5);
                 },
                 iter: 100
             );
@@ -35,7 +37,7 @@ public sealed class IntervalCensoredEstimateTests
     public void Disjoint_intervals_share_by_their_numbers()
     {
         IntervalCensoredEstimate estimate = IntervalCensoredEstimate
-            .Of([
+            .Compute([
                 LifeObservation.Between(1, 2),
                 LifeObservation.Between(1, 2),
                 LifeObservation.Between(3, 4),
@@ -60,13 +62,15 @@ public sealed class IntervalCensoredEstimateTests
     public void Overlapping_intervals_put_their_mass_where_they_overlap() =>
         Assert.Equal(
             new FailureMass(1, 2, 1),
-            IntervalCensoredEstimate.Of([LifeObservation.Between(0, 2), LifeObservation.Between(1, 3)]).Value.Masses.Single()
+            IntervalCensoredEstimate.Compute([LifeObservation.Between(0, 2), LifeObservation.Between(1, 3)]).Value.Masses.Single()
         );
 
     [Fact]
     public void What_outlives_all_looks_stays_unfailed()
     {
-        IntervalCensoredEstimate estimate = IntervalCensoredEstimate.Of([LifeObservation.FailedAt(5), LifeObservation.GoodAt(9)]).Value;
+        IntervalCensoredEstimate estimate = IntervalCensoredEstimate
+            .Compute([LifeObservation.FailedAt(5), LifeObservation.GoodAt(9)])
+            .Value;
         Assert.Equal(0.5, estimate.ShareFailedBy(9), 1e-6);
         Assert.Equal(double.PositiveInfinity, estimate.Masses[^1].By);
     }
@@ -84,7 +88,7 @@ public sealed class IntervalCensoredEstimateTests
                             r.Item3 ? LifeObservation.GoodAt(r.Item1) : LifeObservation.Between(r.Item1, r.Item1 + r.Item2 + 1)
                         ),
                     ];
-                    IReadOnlyList<FailureMass> masses = IntervalCensoredEstimate.Of(items).Value.Masses;
+                    IReadOnlyList<FailureMass> masses = IntervalCensoredEstimate.Compute(items).Value.Masses;
                     return masses.All(m => m.Probability is >= 0 and <= 1.000001) && Math.Abs(masses.Sum(m => m.Probability) - 1) < 1e-9;
                 },
                 iter: 100
@@ -92,5 +96,5 @@ public sealed class IntervalCensoredEstimateTests
 
     [Fact]
     public void An_item_bad_before_it_was_good_is_refused() =>
-        Assert.Equal("failed by 3 but good at 5", IntervalCensoredEstimate.Of([LifeObservation.Between(5, 3)]).Refusal);
+        Assert.Equal("failed by 3 but good at 5", IntervalCensoredEstimate.Compute([LifeObservation.Between(5, 3)]).Refusal);
 }

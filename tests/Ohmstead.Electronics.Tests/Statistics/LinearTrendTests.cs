@@ -87,7 +87,7 @@ public sealed class LinearTrendTests
             449.2,
             0.2,
         ];
-        LinearTrend line = LinearTrend.Of(Points(x, y)).Value;
+        LinearTrend line = LinearTrend.Fit(Points(x, y)).Value;
         Certified(-0.262323073774029, line.Intercept);
         Certified(1.00211681802045, line.Slope);
         Certified(0.884796396144373, line.ResidualDeviation);
@@ -109,7 +109,7 @@ public sealed class LinearTrendTests
     [InlineData(24, 76.799, 44.752, 108.845)]
     public void A_new_reading_is_expected_where_the_published_interval_says(double speed, double fit, double low, double high)
     {
-        LinearTrend line = LinearTrend.Of(Cars()).Value;
+        LinearTrend line = LinearTrend.Fit(Cars()).Value;
         Assert.Equal(-17.5791, line.Intercept, 5e-5);
         Assert.Equal(3.9324, line.Slope, 5e-5);
         ConfidenceInterval interval = line.Prediction(speed).Value;
@@ -125,7 +125,7 @@ public sealed class LinearTrendTests
     {
         double[] celsius = [21.521, 22.012, 22.512, 23.003, 23.507, 23.999, 24.513, 25.002, 25.503, 26.010, 26.511];
         double[] correction = [-0.171, -0.169, -0.166, -0.159, -0.164, -0.165, -0.156, -0.157, -0.159, -0.161, -0.160];
-        LinearTrend line = LinearTrend.Of(Points([.. celsius.Select(c => c - 20)], correction)).Value;
+        LinearTrend line = LinearTrend.Fit(Points([.. celsius.Select(c => c - 20)], correction)).Value;
         Assert.Equal(-0.1712, line.Intercept, 5e-5);
         Assert.Equal(0.0029, line.InterceptDeviation, 5e-5);
         Assert.Equal(0.00218, line.Slope, 5e-6);
@@ -141,7 +141,7 @@ public sealed class LinearTrendTests
     [Trait("CheckValue", "CV60")]
     public void The_upper_prediction_limit_reaches_the_limit_before_the_line()
     {
-        LinearTrend line = LinearTrend.Of(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value;
+        LinearTrend line = LinearTrend.Fit(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value;
         Assert.Equal(0.0230, line.Slope, 1e-12);
         Assert.Equal(0.2120, line.Intercept, 1e-12);
         Worked<double> crossing = line.UpperLimitCrossing(0.42).Value;
@@ -156,7 +156,7 @@ public sealed class LinearTrendTests
     [Fact]
     public void The_slope_is_known_as_well_as_the_published_interval_says()
     {
-        LinearTrend line = LinearTrend.Of(Cars()).Value;
+        LinearTrend line = LinearTrend.Fit(Cars()).Value;
         ConfidenceInterval slope = line.SlopeInterval().Value;
         Assert.Equal(3.096964, slope.Low, 5e-6);
         Assert.Equal(4.767853, slope.High, 5e-6);
@@ -166,27 +166,27 @@ public sealed class LinearTrendTests
     public void A_crossing_far_beyond_the_readings_is_called_a_guess() =>
         Assert.Contains(
             "beyond one more of the time observed: a guess",
-            LinearTrend.Of(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value.UpperLimitCrossing(0.9).Value.Remarks
+            LinearTrend.Fit(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value.UpperLimitCrossing(0.9).Value.Remarks
         );
 
     [Fact]
     public void A_limit_that_is_passed_already_is_reached_at_the_last_reading() =>
-        Assert.Equal(4, LinearTrend.Of(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value.UpperLimitCrossing(0.2).Value.Value);
+        Assert.Equal(4, LinearTrend.Fit(Points([0, 1, 2, 3, 4], [0.21, 0.24, 0.25, 0.29, 0.30])).Value.UpperLimitCrossing(0.2).Value.Value);
 
     [Fact]
     public void A_falling_trend_does_not_reach_an_upper_limit() =>
         Assert.Equal(
             "the trend does not reach 1 within 20 times the time observed",
-            LinearTrend.Of(Points([0, 1, 2, 3], [0.30, 0.28, 0.26, 0.24])).Value.UpperLimitCrossing(1).Refusal
+            LinearTrend.Fit(Points([0, 1, 2, 3], [0.30, 0.28, 0.26, 0.24])).Value.UpperLimitCrossing(1).Refusal
         );
 
     [Fact]
     public void Two_readings_are_no_trend() =>
-        Assert.Equal("2 readings, expected three or more for a trend", LinearTrend.Of([new(0, 1), new(1, 2)]).Refusal);
+        Assert.Equal("2 readings, expected three or more for a trend", LinearTrend.Fit([new(0, 1), new(1, 2)]).Refusal);
 
     [Fact]
     public void Readings_of_one_day_are_no_trend() =>
-        Assert.Equal("all readings were taken at one and the same time", LinearTrend.Of([new(1, 1), new(1, 2), new(1, 3)]).Refusal);
+        Assert.Equal("all readings were taken at one and the same time", LinearTrend.Fit([new(1, 1), new(1, 2), new(1, 3)]).Refusal);
 
     private static TrendPoint[] Cars()
     {

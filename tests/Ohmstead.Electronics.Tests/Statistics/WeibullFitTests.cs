@@ -10,7 +10,7 @@ public sealed class WeibullFitTests
     [Trait("CheckValue", "CV56")]
     public void Twenty_units_on_test_give_the_published_fit()
     {
-        WeibullFit fit = WeibullFit.Of(Samples.TwentyUnits).Value;
+        WeibullFit fit = WeibullFit.Compute(Samples.TwentyUnits).Value;
         Assert.Equal(1.7208, fit.Life.Shape, 5e-4);
         Assert.Equal(606.528, fit.Life.Scale, 5e-3);
         Assert.Equal(-75.1346, fit.LogLikelihood, 5e-5);
@@ -26,16 +26,16 @@ public sealed class WeibullFitTests
     [Trait("CheckValue", "CV57")]
     public void Bearings_and_six_units_give_the_published_fits()
     {
-        Weibull bearings = WeibullFit.Of(Samples.Bearings).Value.Life;
+        Weibull bearings = WeibullFit.Compute(Samples.Bearings).Value.Life;
         Assert.Equal(2.1018, bearings.Shape, 5e-4);
         Assert.Equal(81.875, bearings.Scale, 1e-3);
         Assert.Equal(28.07, bearings.AgeAt(0.10).Value, 5e-3);
 
-        Weibull six = WeibullFit.Of(Samples.Observed(16, 34, 53, 75, 93, 120)).Value.Life;
+        Weibull six = WeibullFit.Compute(Samples.Observed(16, 34, 53, 75, 93, 120)).Value.Life;
         Assert.Equal(1.9327, six.Shape, 5e-4);
         Assert.Equal(73.526, six.Scale, 1e-3);
 
-        Weibull remission = WeibullFit.Of(Samples.Observed(Samples.Mercaptopurine)).Value.Life;
+        Weibull remission = WeibullFit.Compute(Samples.Observed(Samples.Mercaptopurine)).Value.Life;
         Assert.Equal(1.3537, remission.Shape, 5e-4);
         Assert.Equal(33.765, remission.Scale, 1e-3);
     }
@@ -52,7 +52,7 @@ public sealed class WeibullFitTests
         [
             .. Samples.TwentyUnits.Select(o => o.By is { } by ? LifeObservation.Between(by - 0.005, by + 0.005) : o),
         ];
-        Weibull fit = WeibullFit.Of(narrow).Value.Life;
+        Weibull fit = WeibullFit.Compute(narrow).Value.Life;
         Assert.Equal(1.7208, fit.Shape, 5e-4);
         Assert.Equal(606.528, fit.Scale, 5e-2);
     }
@@ -87,7 +87,7 @@ public sealed class WeibullFitTests
                     .Concat(Enumerable.Repeat(LifeObservation.GoodAt(age), 1000 - bad));
             }),
         ];
-        WeibullFit fit = WeibullFit.Of(observations).Value;
+        WeibullFit fit = WeibullFit.Compute(observations).Value;
         Assert.Equal(3, fit.Life.Shape, 0.01);
         Assert.Equal(45, fit.Life.Scale, 0.1);
     }
@@ -95,7 +95,7 @@ public sealed class WeibullFitTests
     [Fact]
     public void An_interval_holds_its_estimate_and_widens_with_confidence()
     {
-        WeibullFit fit = WeibullFit.Of(Samples.TwentyUnits).Value;
+        WeibullFit fit = WeibullFit.Compute(Samples.TwentyUnits).Value;
         ConfidenceInterval usual = fit.ShapeInterval().Value,
             wide = fit.ShapeInterval(0.99).Value;
         Assert.InRange(fit.Life.Shape, usual.Low, usual.High);
@@ -109,13 +109,13 @@ public sealed class WeibullFitTests
                 (unit, ages) =>
                 {
                     LifeObservation[] plain = [.. ages.Select(a => LifeObservation.FailedAt(a))];
-                    if (!WeibullFit.Of(plain).Is(out WeibullFit? fit, out _))
+                    if (!WeibullFit.Compute(plain).Is(out WeibullFit? fit, out _))
                     {
                         return true;
                     }
 
                     // A shape on the very edge of what is accepted may fall to either side.
-                    return WeibullFit.Of([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
+                    return WeibullFit.Compute([.. ages.Select(a => LifeObservation.FailedAt(a * unit))]).Is(out WeibullFit? scaled, out _)
                         ? Math.Abs((scaled.Life.Shape / fit.Life.Shape) - 1) < 1e-5
                             && Math.Abs((scaled.Life.Scale / unit / fit.Life.Scale) - 1) < 1e-5
                         : fit.Life.Shape > 9.999;
@@ -128,9 +128,13 @@ public sealed class WeibullFitTests
     [InlineData("2 failures, expected three or more", new double[] { 5, 7, -9 })]
     [InlineData("all failures have one and the same age", new double[] { 5, 5, 5, -9 })]
     public void Too_little_to_fit_is_refused(string reason, double[] ages) =>
-        Assert.Equal(reason, WeibullFit.Of(Samples.Observed(ages)).Refusal);
+        Assert.Equal(reason, WeibullFit.Compute(Samples.Observed(ages)).Refusal);
 
     [Fact]
     public void Failures_too_close_together_are_refused() =>
-        Assert.StartsWith("the shape comes to ", WeibullFit.Of(Samples.Observed(100, 101, 102, 103)).Refusal, StringComparison.Ordinal);
+        Assert.StartsWith(
+            "the shape comes to ",
+            WeibullFit.Compute(Samples.Observed(100, 101, 102, 103)).Refusal,
+            StringComparison.Ordinal
+        );
 }

@@ -147,7 +147,7 @@ public sealed class FuseSubstitutionTests
         Assert.StartsWith("no source at hand has times and breaking capacity for E", doubt.Words.Text, StringComparison.Ordinal);
     }
 
-    private static Reason? Standard(Fuse place, Fuse offer) =>
+    private static FitReason? Standard(Fuse place, Fuse offer) =>
         FuseSubstitution.Judge(place, offer).SingleOrDefault(reason => reason.Aspect == "standard");
 
     private static (string Aspect, string Words) Against(Fuse offer)

@@ -58,7 +58,7 @@ public sealed class ReservoirRippleTests
     [Fact]
     public void The_computed_waveform_agrees_with_a_circuit_simulator()
     {
-        ReservoirWaveform wave = ReservoirWaveform.Of(17, 50, 4700e-6, 14.3, Rectifier.Bridge).Value;
+        ReservoirWaveform wave = ReservoirWaveform.Compute(17, 50, 4700e-6, 14.3, Rectifier.Bridge).Value;
         Assert.Equal(1.753, wave.RippleVolts, 1.753 * 0.03);
         Assert.Equal(14.733, wave.MeanVolts, 0.05);
     }
@@ -67,7 +67,7 @@ public sealed class ReservoirRippleTests
     [Fact]
     public void The_computed_waveform_agrees_closely_when_the_diodes_are_the_same()
     {
-        ReservoirWaveform wave = ReservoirWaveform.Of(17, 50, 4700e-6, 14.3, Rectifier.Bridge, 0.7143).Value;
+        ReservoirWaveform wave = ReservoirWaveform.Compute(17, 50, 4700e-6, 14.3, Rectifier.Bridge, 0.7143).Value;
         Assert.Equal(15.5496, wave.MaximumVolts, 0.005);
         Assert.Equal(13.7628, wave.MinimumVolts, 0.005);
         Assert.Equal(14.697, wave.MeanVolts, 0.005);
@@ -79,7 +79,7 @@ public sealed class ReservoirRippleTests
             .Sample(
                 (peak, microFarads, ohms) =>
                 {
-                    ReservoirWaveform wave = ReservoirWaveform.Of(peak, 50, microFarads * 1e-6, ohms, Rectifier.Bridge).Value;
+                    ReservoirWaveform wave = ReservoirWaveform.Compute(peak, 50, microFarads * 1e-6, ohms, Rectifier.Bridge).Value;
                     return wave.RippleVolts <= wave.MaximumVolts / ohms / (100 * microFarads * 1e-6);
                 },
                 iter: 10
@@ -88,11 +88,11 @@ public sealed class ReservoirRippleTests
     [Fact]
     public void A_half_wave_supply_conducts_once_and_ripples_more() =>
         Assert.True(
-            ReservoirWaveform.Of(17, 50, 4700e-6, 100, Rectifier.HalfWave).Value.RippleVolts
-                > ReservoirWaveform.Of(17, 50, 4700e-6, 100, Rectifier.CentreTap).Value.RippleVolts * 1.8
+            ReservoirWaveform.Compute(17, 50, 4700e-6, 100, Rectifier.HalfWave).Value.RippleVolts
+                > ReservoirWaveform.Compute(17, 50, 4700e-6, 100, Rectifier.CentreTap).Value.RippleVolts * 1.8
         );
 
     [Fact]
     public void A_supply_without_volts_is_refused() =>
-        Assert.Equal("peak voltage is 0, expected 2 to 10000", ReservoirWaveform.Of(0, 50, 1e-3, 10, Rectifier.Bridge).Refusal);
+        Assert.Equal("peak voltage is 0, expected 2 to 10000", ReservoirWaveform.Compute(0, 50, 1e-3, 10, Rectifier.Bridge).Refusal);
 }

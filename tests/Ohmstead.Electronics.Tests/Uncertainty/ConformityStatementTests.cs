@@ -11,7 +11,7 @@ public sealed class ConformityStatementTests
     public void A_rail_just_inside_its_limit_is_only_probably_inside()
     {
         decimal expanded = new AccuracySpecification(0.5m, 2m, 0.01m).ExpandedUncertaintyOf(4.78m).Value.Value;
-        ConformityStatement statement = ConformityStatement.Of(4.78m, expanded, 4.75m, null, DecisionRule.Guarded).Value;
+        ConformityStatement statement = ConformityStatement.Decide(4.78m, expanded, 4.75m, null, DecisionRule.Guarded).Value;
         Assert.Equal(0.8817, statement.Probability, 1e-4);
         Assert.Equal(Conformity.ProbablyInside, statement.Conformity);
         Assert.False(statement.Accepted);
@@ -22,10 +22,10 @@ public sealed class ConformityStatementTests
     [Fact]
     public void A_decision_says_what_its_statement_says()
     {
-        ConformityDecision decision = ConformityDecision.Of(4.78m, 0.0507m, 4.75m, null, DecisionRule.Guarded).Value;
+        ConformityDecision decision = ConformityDecision.Decide(4.78m, 0.0507m, 4.75m, null, DecisionRule.Guarded).Value;
         Assert.Equal(0.8817, ConformanceProbability.OfExpanded(4.78m, 0.0507m, 4.75m, null).Value, 1e-4);
         Assert.Equal((Conformity.ProbablyInside, false, 0.0507m), (decision.Conformity, decision.Accepted, decision.GuardBand));
-        Assert.Equal("the lower limit is above the upper limit", ConformityDecision.Of(5m, 0.1m, 6m, 4m, DecisionRule.Simple).Refusal);
+        Assert.Equal("the lower limit is above the upper limit", ConformityDecision.Decide(5m, 0.1m, 6m, 4m, DecisionRule.Simple).Refusal);
     }
 
     // 0.420 ohm on +/-(2 % + 0.02 ohm), lead residual +/-0.01 ohm, repeatability 0.006 ohm, limit 0.45; by hand calculator.
@@ -42,7 +42,7 @@ public sealed class ConformityStatementTests
         double expanded = budget.Expanded().Value.Value;
         Assert.Equal(0.03678, expanded, 1e-5);
 
-        ConformityStatement statement = ConformityStatement.Of(0.420m, (decimal)expanded, null, 0.45m, DecisionRule.Guarded).Value;
+        ConformityStatement statement = ConformityStatement.Decide(0.420m, (decimal)expanded, null, 0.45m, DecisionRule.Guarded).Value;
         Assert.Equal(0.94859, statement.Probability, 1e-5);
         Assert.Equal(0.41322, (double)statement.UpperAcceptance!.Value, 1e-5);
         Assert.Equal(Conformity.ProbablyInside, statement.Conformity);
@@ -55,7 +55,7 @@ public sealed class ConformityStatementTests
     {
         AccuracySpecification meter = new(0.5m, 2m, 1m);
         Assert.Equal(25.5m, meter.HalfWidth(4700m).Value.Value);
-        TestUncertaintyRatio ratio = TestUncertaintyRatio.Of(47m, meter.ExpandedUncertaintyOf(4700m).Value.Value).Value;
+        TestUncertaintyRatio ratio = TestUncertaintyRatio.Compute(47m, meter.ExpandedUncertaintyOf(4700m).Value.Value).Value;
         Assert.Equal(1.596, (double)ratio.Ratio, 1e-3);
         Assert.False(ratio.IsComfortable);
         Assert.Equal(
@@ -68,7 +68,7 @@ public sealed class ConformityStatementTests
     [Fact]
     public void A_wide_tolerance_on_a_good_meter_needs_no_warning()
     {
-        TestUncertaintyRatio ratio = TestUncertaintyRatio.Of(94m, 3.042m).Value;
+        TestUncertaintyRatio ratio = TestUncertaintyRatio.Compute(94m, 3.042m).Value;
         Assert.Equal(30.9, (double)ratio.Ratio, 0.05);
         Assert.Null(ratio.Warning);
     }
@@ -85,7 +85,7 @@ public sealed class ConformityStatementTests
     public void A_reading_on_the_acceptance_limit_carries_the_risk_of_its_rule(string name, double risk)
     {
         DecisionRule rule = DecisionRule.All.Single(r => r.Name == name);
-        ConformityStatement statement = ConformityStatement.Of(100m - (rule.GuardShare * 2m), 2m, null, 100m, rule).Value;
+        ConformityStatement statement = ConformityStatement.Decide(100m - (rule.GuardShare * 2m), 2m, null, 100m, rule).Value;
         Assert.True(statement.Accepted);
         Assert.Equal(risk, 1 - statement.Probability, risk * 0.01);
         Assert.Equal(risk, rule.FalseAcceptRisk, risk * 0.01);
@@ -102,7 +102,7 @@ public sealed class ConformityStatementTests
         double? lower,
         double? upper,
         double printed
-    ) => Assert.Equal(printed, ConformanceProbability.Of(reading, u, lower, upper).Value, 0.005);
+    ) => Assert.Equal(printed, ConformanceProbability.Compute(reading, u, lower, upper).Value, 0.005);
 
     // Capacitance against 376 µF with uc = 1.5210 µF: 377.5 gives 0.8380, 380.0 gives 0.9957, by hand calculator.
     [Theory]
@@ -112,7 +112,7 @@ public sealed class ConformityStatementTests
     [InlineData("372.0", 0.0043, Conformity.Outside)]
     public void Four_things_can_be_said_of_a_reading(string reading, double probability, Conformity expected)
     {
-        ConformityStatement statement = ConformityStatement.Of(Exact.Of(reading), 3.042m, 376m, null, DecisionRule.Guarded).Value;
+        ConformityStatement statement = ConformityStatement.Decide(Exact.Of(reading), 3.042m, 376m, null, DecisionRule.Guarded).Value;
         Assert.Equal(probability, statement.Probability, 2e-4);
         Assert.Equal(expected, statement.Conformity);
     }
@@ -120,7 +120,7 @@ public sealed class ConformityStatementTests
     [Fact]
     public void An_exact_reading_exactly_on_its_limit_is_inside()
     {
-        ConformityStatement statement = ConformityStatement.Of(376m, 0m, 376m, 564m, DecisionRule.Guarded).Value;
+        ConformityStatement statement = ConformityStatement.Decide(376m, 0m, 376m, 564m, DecisionRule.Guarded).Value;
         Assert.Equal(Conformity.Inside, statement.Conformity);
         Assert.Equal(1, statement.Probability);
     }
@@ -128,7 +128,7 @@ public sealed class ConformityStatementTests
     [Fact]
     public void A_rare_part_is_kept_until_it_is_proved_outside()
     {
-        ConformityStatement statement = ConformityStatement.Of(375m, 3.042m, 376m, null, DecisionRule.Uncritical).Value;
+        ConformityStatement statement = ConformityStatement.Decide(375m, 3.042m, 376m, null, DecisionRule.Uncritical).Value;
         Assert.True(statement.Accepted);
         Assert.Equal(Conformity.ProbablyOutside, statement.Conformity);
     }
@@ -137,32 +137,32 @@ public sealed class ConformityStatementTests
     public void A_decision_without_any_limit_is_refused() =>
         Assert.Equal(
             "no limit is given, expected a lower or an upper one",
-            ConformityStatement.Of(1m, 0m, null, null, DecisionRule.Simple).Refusal
+            ConformityStatement.Decide(1m, 0m, null, null, DecisionRule.Simple).Refusal
         );
 
     [Fact]
     public void Crossed_limits_are_refused() =>
-        Assert.Equal("the lower limit is above the upper limit", ConformityStatement.Of(1m, 0m, 2m, 1m, DecisionRule.Simple).Refusal);
+        Assert.Equal("the lower limit is above the upper limit", ConformityStatement.Decide(1m, 0m, 2m, 1m, DecisionRule.Simple).Refusal);
 
     [Fact]
     public void The_working_can_be_followed_by_hand() =>
         Assert.Equal(
             "0.42 ± 0.03678 against at most 0.45, guard band 0.03678: accepted at most 0.41322; inside with probability 0.9486",
-            ConformityStatement.Of(0.42m, 0.03678m, null, 0.45m, DecisionRule.Guarded).Value.Arithmetic
+            ConformityStatement.Decide(0.42m, 0.03678m, null, 0.45m, DecisionRule.Guarded).Value.Arithmetic
         );
 
     [Fact]
     public void A_probability_is_never_outside_nought_to_one() =>
         Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[0, 1e5], Gen.Double[-1e6, 1e6], Gen.Double[0, 1e6])
-            .Sample((reading, u, lower, width) => ConformanceProbability.Of(reading, u, lower, lower + width).Value is >= 0 and <= 1);
+            .Sample((reading, u, lower, width) => ConformanceProbability.Compute(reading, u, lower, lower + width).Value is >= 0 and <= 1);
 
     [Fact]
     public void A_higher_reading_is_never_less_likely_to_be_over_a_lower_limit() =>
         Gen.Select(Gen.Double[-1e3, 1e3], Gen.Double[0, 1e3], Gen.Double[0, 1e2], Gen.Double[-1e3, 1e3])
             .Sample(
                 (reading, more, u, lower) =>
-                    ConformanceProbability.Of(reading + more, u, lower, null).Value
-                    >= ConformanceProbability.Of(reading, u, lower, null).Value
+                    ConformanceProbability.Compute(reading + more, u, lower, null).Value
+                    >= ConformanceProbability.Compute(reading, u, lower, null).Value
             );
 
     [Fact]
@@ -171,7 +171,7 @@ public sealed class ConformityStatementTests
             .Sample(
                 (reading, u) =>
                 {
-                    bool Accepts(DecisionRule rule) => ConformityStatement.Of(reading, u, -1000m, 1000m, rule).Value.Accepted;
+                    bool Accepts(DecisionRule rule) => ConformityStatement.Decide(reading, u, -1000m, 1000m, rule).Value.Accepted;
                     return (!Accepts(DecisionRule.SixSigma) || Accepts(DecisionRule.Guarded))
                         && (!Accepts(DecisionRule.Guarded) || Accepts(DecisionRule.Simple))
                         && (!Accepts(DecisionRule.Simple) || Accepts(DecisionRule.Uncritical));

@@ -13,7 +13,7 @@ public sealed class RepeatedReadingsTests
     [Trait("CheckValue", "CV45")]
     public void Resistance_reactance_and_impedance_of_gum_h2_come_out_with_their_uncertainties()
     {
-        RepeatedReadings set = RepeatedReadings.Of([Volts, Amperes, Radians]).Value;
+        RepeatedReadings set = RepeatedReadings.Evaluate([Volts, Amperes, Radians]).Value;
         (double v, double i, double phi) = (set.Mean(0), set.Mean(1), set.Mean(2));
         double z = v / i;
         double[] byR = [Math.Cos(phi) / i, -z * Math.Cos(phi) / i, -z * Math.Sin(phi)];
@@ -35,7 +35,7 @@ public sealed class RepeatedReadingsTests
     [Fact]
     public void The_three_readings_of_gum_h2_are_correlated_as_printed()
     {
-        RepeatedReadings set = RepeatedReadings.Of([Volts, Amperes, Radians]).Value;
+        RepeatedReadings set = RepeatedReadings.Evaluate([Volts, Amperes, Radians]).Value;
         Assert.Equal(4.9990, set.Mean(0), 1e-10);
         Assert.Equal(0.0032, set.UncertaintyOfMean(0), 5e-5);
         Assert.Equal(0.0095e-3, set.UncertaintyOfMean(1), 5e-8);
@@ -50,7 +50,7 @@ public sealed class RepeatedReadingsTests
         Assert.Equal(
             "the quantities were not read equally often",
             RepeatedReadings
-                .Of([
+                .Evaluate([
                     [1, 2],
                     [1, 2, 3],
                 ])

@@ -74,7 +74,7 @@ public sealed class PartKindsTests
 
     [Fact]
     public void A_kind_is_known_by_its_name_and_says_it() =>
-        Assert.All(All, kind => Assert.Equal((kind.Name, kind), (kind.ToString(), KindOf.Named(PartKinds.All.Of(kind)))));
+        Assert.All(All, kind => Assert.Equal((kind.Name, kind), (kind.ToString(), KindOf.Named(PartKinds.All.WordFor(kind)))));
 
     [Fact]
     public void Every_family_has_a_kind() => Assert.Equal(Enum.GetValues<PartFamily>(), All.Select(kind => kind.Family).Distinct().Order());

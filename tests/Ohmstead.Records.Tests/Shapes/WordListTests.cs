@@ -105,7 +105,7 @@ public sealed class WordListTests
         where T : struct, Enum
     {
         Assert.Equal(Enum.GetValues<T>(), ValuesOf(words).Order());
-        Assert.All(words, word => Assert.Equal(word, words.Of(Assert.Single(ValuesOf(words, word)))));
+        Assert.All(words, word => Assert.Equal(word, words.WordFor(Assert.Single(ValuesOf(words, word)))));
     }
 
     private static IEnumerable<T> ValuesOf<T>(WordList<T> words, string? only = null)

@@ -47,7 +47,7 @@ public sealed class DemoPages : IDisposable
             [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]
         );
         JudgedBoard[] boards = [.. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop))];
-        BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.Of(board))];
+        BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.From(board))];
         var checks = Checks();
         var context = new ReportContext(
             workshop,
@@ -56,7 +56,7 @@ public sealed class DemoPages : IDisposable
             "0.0.0"
         )
         {
-            Drawer = Drawer.Of(workshop, BoardSummary.UseOfLots(summaries), new DateOnly(2026, 11, 25)),
+            Drawer = Drawer.Count(workshop, BoardSummary.UseOfLots(summaries), new DateOnly(2026, 11, 25)),
             Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
             Commit = "0123abc",
             Pictures = new InventedPictures(),
@@ -66,7 +66,7 @@ public sealed class DemoPages : IDisposable
         {
             [SiteAddress.Collection] = Page(() => CollectionPage.Write(buffer, context, summaries)),
         };
-        pages[SiteAddress.Families] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Of(summaries)));
+        pages[SiteAddress.Families] = Page(() => FamiliesPage.Write(buffer, context, CollectionFamilies.Count(summaries)));
         pages[SiteAddress.About] = Page(() => AboutPage.Write(buffer, context));
         pages[SiteAddress.Drawer] = Page(() => DrawerPage.Write(buffer, context, summaries));
         pages[SiteAddress.Instruments] = Page(() => InstrumentsPage.Write(buffer, context, summaries));
@@ -86,7 +86,7 @@ public sealed class DemoPages : IDisposable
         pages[SiteAddress.Findings] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
         var until = context.Today.AddYears(1);
         pages[SiteAddress.Ahead] = Page(() =>
-            AheadPage.Write(buffer, context, YearAhead.Of(workshop, summaries, context.Today, until), until)
+            AheadPage.Write(buffer, context, YearAhead.List(workshop, summaries, context.Today, until), until)
         );
         foreach (var board in boards)
         {

@@ -146,7 +146,7 @@ public sealed class EvidenceSectionTests
     {
         var workshop = Judged.LookEvery("6 months");
         BoardSummary Of(string record, string number) =>
-            BoardSummary.Of(Judged.Board(record.Replace("X-1", number, StringComparison.Ordinal), workshop));
+            BoardSummary.From(Judged.Board(record.Replace("X-1", number, StringComparison.Ordinal), workshop));
         BoardSummary[] boards = [Of(Sound, "X-1"), Of(Sound.Replace("2026-03", "2026-10", StringComparison.Ordinal), "X-2")];
         using var buffer = new PageBuffer();
         CollectionPage.Write(

@@ -43,7 +43,7 @@ public class PageSizeTests
     {
         var plan = new CollectionPlan(Boards);
         var workshop = Shared(plan);
-        var drawer = Drawer.Of(workshop, new LotUse([]), Judged.Today);
+        var drawer = Drawer.Count(workshop, new LotUse([]), Judged.Today);
         string[] largest =
         [
             .. Enumerable

@@ -134,7 +134,7 @@ public sealed class ToldOnceTests
         var workshop = Drawer(Lot("L-1", "25 V", 2), Lot("L-2", "25 V", 5), Lot("L-3", "16 V", 5), Lot("L-4", "16 V", 5));
         var record = Start + Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 200 µF }") + "---\n";
         var page = OneBoard.Parsed(
-            OneBoard.Bytes(record, workshop, drawer: Assessment.Fit.Drawer.Of(workshop, new LotUse([]), Judged.Today))
+            OneBoard.Bytes(record, workshop, drawer: Assessment.Fit.Drawer.Count(workshop, new LotUse([]), Judged.Today))
         );
         var fold = page.QuerySelector("#part-C1 details.fold")!;
         Assert.Equal("Fits from the drawer: L-1 (2 left), L-2 (5 left)", fold.QuerySelector("summary")!.TextContent);

@@ -77,7 +77,7 @@ public sealed class WhereaboutsPageTests
         CollectionPage.Write(
             buffer,
             new ReportContext(Workshop.Empty, new HashSet<string>(StringComparer.Ordinal), Judged.Today, "0.0.0"),
-            [.. records.Select(record => BoardSummary.Of(Judged.Board(record)))]
+            [.. records.Select(record => BoardSummary.From(Judged.Board(record)))]
         );
         return OneBoard.Parsed(Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(buffer.Written)));
     }

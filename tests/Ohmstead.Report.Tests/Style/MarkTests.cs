@@ -32,7 +32,7 @@ public class MarkTests
     public void A_mark_is_hidden_from_those_who_hear_the_page_and_its_word_stands_beside()
     {
         Assert.All(BoardStates.All, state => Check(Probe.Body(html => StateMark.Write(html, state)), BoardStates.Words(state)));
-        Assert.All(Outcomes, outcome => Check(Probe.Body(html => VerdictMark.Write(html, outcome)), VerdictWords.Of(outcome)));
+        Assert.All(Outcomes, outcome => Check(Probe.Body(html => VerdictMark.Write(html, outcome)), VerdictWords.Describe(outcome)));
     }
 
     private static string Shape(IElement body) =>

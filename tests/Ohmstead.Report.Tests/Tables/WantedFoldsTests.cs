@@ -94,8 +94,8 @@ public sealed class WantedFoldsTests
         var workshop = new Workshop(CollectionFile.Nameless, null, stock.File, []);
         var assessed = Judged.Board(board.File!, workshop);
         return (
-            [.. assessed.Places.Select(place => FitPlace.Of(assessed, place))],
-            Drawer.Of(workshop, BoardSummary.UseOfLots([BoardSummary.Of(assessed)]), new DateOnly(2026, 11, 25))
+            [.. assessed.Places.Select(place => FitPlace.From(assessed, place))],
+            Drawer.Count(workshop, BoardSummary.UseOfLots([BoardSummary.From(assessed)]), new DateOnly(2026, 11, 25))
         );
     }
 }

@@ -45,7 +45,7 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     }
 
     /// <summary>All pairs of readings that contradict each other; the check tells them, and the obligations ask for an answer.</summary>
-    internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Of(Assessment)];
+    internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Find(Assessment)];
 
     /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the
     /// decision rule.</summary>

@@ -23,7 +23,7 @@ public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<Board
     /// <param name="workshop">Designs, instruments, stock.</param>
     /// <param name="boards">The boards, in order of path.</param>
     /// <param name="today">The day of this run.</param>
-    public static CollectionUnderCheck Of(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
+    public static CollectionUnderCheck From(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
         new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.UseOfLots(boards), today)
         {
             Transfers =

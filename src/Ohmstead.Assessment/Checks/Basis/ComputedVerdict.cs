@@ -21,7 +21,7 @@ public sealed record ComputedVerdict(
 )
 {
     /// <summary>The word that belongs beside it in the record, or null where none does.</summary>
-    public string? Word => VerdictWords.InRecord(Outcome) is { } verdict ? Vocabulary.Verdicts.Of(verdict) : null;
+    public string? Word => VerdictWords.InRecord(Outcome) is { } verdict ? Vocabulary.Verdicts.WordFor(verdict) : null;
 
     /// <summary>Whether what is written is what is computed; nothing is written where nothing can be.</summary>
     public bool IsAsWritten => VerdictWords.InRecord(Outcome) == Written?.Value;

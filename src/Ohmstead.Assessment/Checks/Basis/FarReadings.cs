@@ -31,13 +31,13 @@ internal static class FarReadings
     private const decimal TimesBetter = 1_000m;
 
     /// <summary>The verdicts that are so far off, each with the message.</summary>
-    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedReading> readings)
+    internal static IEnumerable<(Verdict Verdict, string Message)> Find(IEnumerable<AssessedReading> readings)
     {
         foreach (var assessed in readings)
         {
             for (var at = 0; at < assessed.Verdicts.Length; at++)
             {
-                if (Of(assessed.Verdicts[at], assessed.Point) is { } message)
+                if (Find(assessed.Verdicts[at], assessed.Point) is { } message)
                 {
                     yield return (assessed.Verdicts[at], message);
                 }
@@ -46,13 +46,13 @@ internal static class FarReadings
     }
 
     /// <summary>The same of proofs.</summary>
-    internal static IEnumerable<(Verdict Verdict, string Message)> Of(IEnumerable<AssessedProof> proofs)
+    internal static IEnumerable<(Verdict Verdict, string Message)> Find(IEnumerable<AssessedProof> proofs)
     {
         foreach (var assessed in proofs)
         {
             for (var at = 0; at < assessed.Verdicts.Length; at++)
             {
-                if (Of(assessed.Verdicts[at], assessed.Point) is { } message)
+                if (Find(assessed.Verdicts[at], assessed.Point) is { } message)
                 {
                     yield return (assessed.Verdicts[at], message);
                 }
@@ -60,7 +60,7 @@ internal static class FarReadings
         }
     }
 
-    private static string? Of(Verdict verdict, TestPoint? point) => point is null ? OfPart(verdict) : AtPoint(verdict, point);
+    private static string? Find(Verdict verdict, TestPoint? point) => point is null ? OfPart(verdict) : AtPoint(verdict, point);
 
     private static string? OfPart(Verdict verdict)
     {
@@ -127,7 +127,7 @@ internal static class FarReadings
     }
 
     private static string Message(Verdict verdict, decimal read, Quantity against, string what) =>
-        $"{VerdictWords.Of(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {VerdictWords.Short(against)}";
+        $"{VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {VerdictWords.Short(against)}";
 
     private static string Factor(decimal reading, decimal mark) =>
         reading > mark

@@ -37,7 +37,7 @@ internal static class DroppedLinks
     /// <param name="path">The file.</param>
     /// <param name="body">Its story.</param>
     /// <param name="bodyLine">The line of the file on which the story begins.</param>
-    internal static IEnumerable<Finding> Of(IStories stories, CheckDescription check, string path, string body, int bodyLine) =>
+    internal static IEnumerable<Finding> Find(IStories stories, CheckDescription check, string path, string body, int bodyLine) =>
         stories
             .Dropped(body, path[..Math.Max(path.LastIndexOf('/'), 0)])
             .Select(link => new Finding(

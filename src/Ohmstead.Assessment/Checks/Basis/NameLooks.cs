@@ -9,7 +9,7 @@ internal static class NameLooks
     /// <summary>Each name that looks like an earlier one of the list without being it, or differs from it by capitals alone, with that
     /// one.</summary>
     /// <param name="names">The list.</param>
-    internal static IEnumerable<(Written<string> Name, Written<string> Other)> Alike(IEnumerable<Written<string>> names)
+    internal static IEnumerable<(Written<string> Name, Written<string> Other)> FindPairs(IEnumerable<Written<string>> names)
     {
         // Most lists have no letter that could be taken for another, and no small one.
         Written<string>[] all = [.. names];

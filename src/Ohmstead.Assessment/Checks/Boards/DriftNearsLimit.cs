@@ -29,7 +29,7 @@ public sealed class DriftNearsLimit : IBoardCheck
                 yield return board.Finding(
                     Description,
                     drift.LastSpot,
-                    $"{drift.Reference}: {VerdictWords.Of(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, "
+                    $"{drift.Reference}: {VerdictWords.Describe(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, "
                         + $"before the next look on {IsoDate.Text(look)}; {DriftWords.Estimate}",
                     day <= drift.Last
                         ? $"measure {drift.Reference} again soon, or decide about it with a reason"

@@ -12,5 +12,5 @@ public sealed class LinkDropped : IBoardCheck
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>
-        DroppedLinks.Of(board.Stories, Description, board.Board.Path, board.Board.Body, board.Board.BodyLine);
+        DroppedLinks.Find(board.Stories, Description, board.Board.Path, board.Board.Body, board.Board.BodyLine);
 }

@@ -20,8 +20,8 @@ public sealed class NameLooksAlike : IBoardCheck
     {
         var (file, design) = (board.Board, board.Assessment.Design);
         var alike = NameLooks
-            .Alike((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
-            .Concat(NameLooks.Alike((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
+            .FindPairs((design?.Parts ?? []).Concat(file.Parts).Select(part => part.Ref))
+            .Concat(NameLooks.FindPairs((design?.Points ?? []).Concat(file.Points).Select(point => point.Name)));
 
         HashSet<object?>? own = null;
         foreach (var (name, other) in alike)

@@ -24,7 +24,7 @@ public sealed class ProofWithoutLimit : IBoardCheck
 
             foreach (var verdict in proof.Verdicts.Where(verdict => verdict.Limit is null && !IsLoad(point, verdict)))
             {
-                var quantity = VerdictWords.Of(verdict.Measured);
+                var quantity = VerdictWords.Describe(verdict.Measured);
                 yield return board.Finding(
                     Description,
                     verdict.Reading.Spot,

@@ -18,7 +18,7 @@ public sealed class ReadingFarFromMarking : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>
         FarReadings
-            .Of(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In }))
-            .Concat(FarReadings.Of(board.Assessment.Proofs))
+            .Find(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In }))
+            .Concat(FarReadings.Find(board.Assessment.Proofs))
             .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
 }

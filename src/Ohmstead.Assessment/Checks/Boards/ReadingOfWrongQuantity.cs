@@ -32,7 +32,7 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
                 yield return board.Finding(
                     Description,
                     value.Value.Spot,
-                    $"{VerdictWords.Of(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, "
+                    $"{VerdictWords.Describe(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, "
                         + $"which is of kind '{values.Kind.Text}'",
                     "mend the part, or the name of the quantity"
                 );

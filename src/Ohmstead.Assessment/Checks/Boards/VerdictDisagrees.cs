@@ -24,7 +24,7 @@ public sealed class VerdictDisagrees : IBoardCheck
             yield return board.Finding(
                 Description,
                 written.Spot,
-                $"the verdict is written as '{written.Text}' but computed as '{VerdictWords.Of(verdict.Outcome)}': {Why(verdict)}",
+                $"the verdict is written as '{written.Text}' but computed as '{VerdictWords.Describe(verdict.Outcome)}': {Why(verdict)}",
                 verdict.Word is null ? "leave the verdict out" : $"write verdict: {verdict.Word}, or mend the reading"
             );
         }

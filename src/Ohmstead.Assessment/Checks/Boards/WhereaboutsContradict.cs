@@ -72,7 +72,7 @@ public sealed class WhereaboutsContradict : IBoardCheck
                 yield return board.Finding(
                     Description,
                     visit.Date.Spot,
-                    $"a visit of {visit.Date.Text}, but it was {WhereaboutsWords.Of(by)}",
+                    $"a visit of {visit.Date.Text}, but it was {WhereaboutsWords.Describe(by)}",
                     "mend the date, or the number of the board that was meant; should it have come back, enter that first"
                 );
             }

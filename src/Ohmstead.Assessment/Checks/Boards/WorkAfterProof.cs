@@ -23,7 +23,7 @@ public sealed class WorkAfterProof : IBoardCheck
         var last = board.Assessment.Proofs[^1];
         var later = board
             .Assessment.Visits.Skip(last.VisitOrder)
-            .SelectMany((visit, at) => visit.Work.Select(work => (Work: work, At: Moment.Of(last.VisitOrder + at, work.Spot))))
+            .SelectMany((visit, at) => visit.Work.Select(work => (Work: work, At: Moment.At(last.VisitOrder + at, work.Spot))))
             .FirstOrDefault(pair => pair.Work.Did.Value != WorkKind.LeftAlone && pair.At > last.At)
             .Work;
         if (later is not null)

@@ -17,6 +17,6 @@ public sealed class DesignLinkDropped : ICollectionCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection) =>
         collection.Workshop.DesignFiles.SelectMany(design =>
-            DroppedLinks.Of(collection.Stories, Description, design.Path, design.Body, design.BodyLine)
+            DroppedLinks.Find(collection.Stories, Description, design.Path, design.Body, design.BodyLine)
         );
 }

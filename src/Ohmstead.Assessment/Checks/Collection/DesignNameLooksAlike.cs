@@ -20,8 +20,8 @@ public sealed class DesignNameLooksAlike : ICollectionCheck
         foreach (var design in collection.Workshop.DesignFiles)
         {
             var alike = NameLooks
-                .Alike(design.Parts.Select(part => part.Ref))
-                .Concat(NameLooks.Alike(design.Points.Select(point => point.Name)));
+                .FindPairs(design.Parts.Select(part => part.Ref))
+                .Concat(NameLooks.FindPairs(design.Points.Select(point => point.Name)));
             foreach (var (name, other) in alike)
             {
                 var (message, next) = NameLooks.Say(name.Value, other.Value);

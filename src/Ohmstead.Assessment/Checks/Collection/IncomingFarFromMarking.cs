@@ -28,7 +28,7 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
         var incoming = collection
             .Workshop.IncomingReadings.SelectMany(lot => lot)
             .Select(pair => judge.AssessIncoming(pair.Visit, pair.Reading));
-        foreach (var (verdict, message) in FarReadings.Of(incoming))
+        foreach (var (verdict, message) in FarReadings.Find(incoming))
         {
             yield return new Finding(
                 Description.Name,

@@ -54,7 +54,7 @@ public sealed class IncomingIncomplete : ICollectionCheck
             yield return Told(
                 stock,
                 value.Value.Spot,
-                $"{VerdictWords.Of(value.Measured)} was read of {name.Value}, which is of kind '{lot.Values.Kind.Text}'",
+                $"{VerdictWords.Describe(value.Measured)} was read of {name.Value}, which is of kind '{lot.Values.Kind.Text}'",
                 "mend the lot, or the name of the quantity"
             );
         }

@@ -28,7 +28,7 @@ public sealed record AgesAtFailure(
     public int Failures => FailedByFirstLook + FailedBetweenLooks;
 
     /// <summary>The estimates from what is known of how many parts.</summary>
-    public static AgesAtFailure Of(IReadOnlyList<LikeItems> parts)
+    public static AgesAtFailure Compute(IReadOnlyList<LikeItems> parts)
     {
         LikeItems[] failures = [.. parts.Where(part => part.Known.By is not null)];
         var (all, failed) = (parts.Sum(part => part.Count), failures.Sum(part => part.Count));
@@ -38,7 +38,7 @@ public sealed record AgesAtFailure(
             early,
             failed - early,
             StepsOf(parts, all, failed),
-            WeibullLife.Of(parts, failures.Select(failure => failure.Known).Distinct().Count())
+            WeibullLife.From(parts, failures.Select(failure => failure.Known).Distinct().Count())
         );
     }
 

@@ -12,7 +12,7 @@ public readonly record struct FamilyName(string Kind, string? Maker, string? Ser
     public string Text => Kind + (Maker is null ? string.Empty : $", {Maker}") + (Series is null ? string.Empty : $", series {Series}");
 
     /// <summary>The narrowest family of a part.</summary>
-    public static FamilyName Of(PartValues part) => new(part.Kind.Text, part.Maker?.Value, part.Series?.Value);
+    public static FamilyName For(PartValues part) => new(part.Kind.Text, part.Maker?.Value, part.Series?.Value);
 
     /// <summary>The families it belongs to, the widest first and itself last. A part counts in each.</summary>
     public IEnumerable<FamilyName> Levels()

@@ -6,4 +6,4 @@ namespace Ohmstead.Assessment.Families.Statistics;
 /// <param name="Lives">What was seen of each part that a reading decided about, originals and later ones.</param>
 /// <param name="FailedInCircuit">How many originals were only ever decided about in circuit, where nothing but a failure can be
 /// proved.</param>
-public readonly record struct FamilyOnBoard(FamilyName Name, int Originals, IReadOnlyList<PartLife> Lives, int FailedInCircuit);
+public readonly record struct FamilyOnBoard(FamilyName Name, int Originals, IReadOnlyList<ObservedLife> Lives, int FailedInCircuit);

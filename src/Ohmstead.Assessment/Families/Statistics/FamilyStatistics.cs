@@ -27,5 +27,5 @@ public sealed record FamilyStatistics(
     public IReadOnlyList<Inspection> FirstLooks { get; init; } = [];
 
     /// <summary>The share failed as found, or null where too few were measured to print one.</summary>
-    public ShareFailed? Share { get; } = ShareFailed.Of(FailedAsFound, Measured);
+    public ShareFailed? Share { get; } = ShareFailed.Compute(FailedAsFound, Measured);
 }

@@ -16,7 +16,7 @@ internal static class PartStart
     private const int YearsInStore = 3;
 
     /// <summary>The day, or null when nothing tells it.</summary>
-    internal static DateOnly? Of(Part part, BoardFile board, DesignFile? design, DateOnly seen)
+    internal static DateOnly? Find(Part part, BoardFile board, DesignFile? design, DateOnly seen)
     {
         if (part is { FromDesign: null, Values.DateCode: { } own } && IsCode(own.Value, board.Made?.Value.Year, seen.Year, out var coded))
         {

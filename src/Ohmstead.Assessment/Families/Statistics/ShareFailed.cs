@@ -26,7 +26,7 @@ public sealed record ShareFailed(int Failed, int Measured, double Low, double Hi
     public bool IsUpperLimit => Failed == 0;
 
     /// <summary>The share with its interval, or null for too few parts.</summary>
-    public static ShareFailed? Of(int failed, int measured)
+    public static ShareFailed? Compute(int failed, int measured)
     {
         if (measured < FewestMeasured || failed < 0 || failed > measured)
         {

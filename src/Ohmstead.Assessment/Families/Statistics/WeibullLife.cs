@@ -12,7 +12,7 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
     // An interval this wide says that the figures do not know. Common practice.
     private const double WidestFactor = 10;
 
-    internal static Outcome<WeibullLife> Of(IReadOnlyList<LikeItems> parts, int distinctFailures)
+    internal static Outcome<WeibullLife> From(IReadOnlyList<LikeItems> parts, int distinctFailures)
     {
         if (distinctFailures < AgesAtFailure.FewestFailures)
         {
@@ -32,7 +32,7 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
 
         return
             fit.ShapeInterval().Is(out var shape, out _) && fit.ScaleInterval().Is(out var scale, out _) && IsTold(shape) && IsTold(scale)
-            ? Outcome<WeibullLife>.Of(new(fit, shape, scale))
+            ? Outcome<WeibullLife>.From(new(fit, shape, scale))
             : Outcome<WeibullLife>.Refused("too few to say: the ages fit lives that differ by more than a factor of ten");
     }
 

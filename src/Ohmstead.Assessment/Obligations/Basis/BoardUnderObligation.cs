@@ -59,24 +59,24 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>What a reading shows, as evidence.</summary>
     internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) =>
-        new(LazyText.Of(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading))
+        new(LazyText.For(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading))
         {
             Kind = EvidenceKind.Reading,
         };
 
     /// <summary>A reading as evidence.</summary>
     internal Evidence By(AssessedReading reading) =>
-        new(LazyText.Of(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
+        new(LazyText.For(reading, Words), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading)) { Kind = EvidenceKind.Reading };
 
     /// <summary>A proof as evidence.</summary>
-    internal Evidence By(AssessedProof proof) => By(proof, LazyText.Of(proof, Words));
+    internal Evidence By(AssessedProof proof) => By(proof, LazyText.For(proof, Words));
 
     /// <summary>A proof as evidence of one thing that it shows.</summary>
     internal Evidence By(AssessedProof proof, LazyText words) =>
         new(words, proof.Visit.Date.Value, proof.Proof.Spot, Board.Board.Path) { Kind = EvidenceKind.Proof };
 
     /// <summary>Work as evidence.</summary>
-    internal Evidence By(WorkEntry work, BenchVisit visit) => By(work, visit, LazyText.Of(work, Words));
+    internal Evidence By(WorkEntry work, BenchVisit visit) => By(work, visit, LazyText.For(work, Words));
 
     /// <summary>Work as evidence of one thing that its entry says.</summary>
     internal Evidence By(WorkEntry work, BenchVisit visit, LazyText words) =>
@@ -85,7 +85,7 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     /// <summary>A decision as evidence.</summary>
     internal Evidence By(Decision decision, DateOnly day) =>
         new(
-            LazyText.Of(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"),
+            LazyText.For(decision, static one => $"decided: {one.What.Text}, because {one.Because.Value}"),
             day,
             decision.Spot,
             Board.Board.Path

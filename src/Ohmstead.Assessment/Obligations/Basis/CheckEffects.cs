@@ -130,7 +130,7 @@ public static class CheckEffects
     );
 
     /// <summary>The effect of a check. One that is not in the list holds back: a test finds it, and nobody is hurt until then.</summary>
-    public static CheckEffect Of(string check) => ByName.TryGetValue(check, out var effect) ? effect : CheckEffect.HoldsBack;
+    public static CheckEffect For(string check) => ByName.TryGetValue(check, out var effect) ? effect : CheckEffect.HoldsBack;
 
     /// <summary>What a finding of a check does to the state of the board, and why, in one line; null for what is found before there is a
     /// board.</summary>
@@ -161,7 +161,7 @@ public static class CheckEffects
 
     /// <summary>Whether a finding holds the board that it is about back by itself.</summary>
     public static bool HoldsBack(Finding finding) =>
-        Of(finding.Check) switch
+        For(finding.Check) switch
         {
             CheckEffect.HoldsBack or CheckEffect.HoldsBackWhileItCounts => true,
             CheckEffect.HoldsBackAsError => finding.Severity == Severity.Error,

@@ -15,5 +15,5 @@ public interface IObligationRule
     string Asks { get; }
 
     /// <summary>The obligations of a board, in order of its lists.</summary>
-    IEnumerable<Obligation> Of(BoardUnderObligation board);
+    IEnumerable<Obligation> Ask(BoardUnderObligation board);
 }

@@ -24,12 +24,12 @@ public sealed class SharedFaults
     ) => (this.boards, this.designs, this.lots, this.instruments) = (boards, designs, lots, instruments);
 
     /// <summary>Nothing was found.</summary>
-    public static SharedFaults None { get; } = Of(Workshop.Empty, []);
+    public static SharedFaults None { get; } = From(Workshop.Empty, []);
 
     /// <summary>Sorts what holds boards back by what it is about.</summary>
     /// <param name="workshop">The files.</param>
     /// <param name="findings">What was found in them.</param>
-    public static SharedFaults Of(Workshop workshop, IEnumerable<Finding> findings)
+    public static SharedFaults From(Workshop workshop, IEnumerable<Finding> findings)
     {
         ImmutableArray<Finding> holding = [.. findings.Where(CheckEffects.HoldsBack)];
         return new(

@@ -15,7 +15,7 @@ public sealed class BoardProved : IObligationRule
     public string Asks => "a board of which no point is required was proved by something after the last work";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         // What nobody has looked at is told as that.
         if (board.Board.Visits.Length == 0)

@@ -13,7 +13,7 @@ public sealed class BoardThere : IObligationRule
     public string Asks => "the board is there to be switched on: neither gone nor broken up, and not kept for show alone";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var where = board.Board.Whereabouts;
         if (where.Away is { } away)
@@ -22,7 +22,7 @@ public sealed class BoardThere : IObligationRule
                 Kind,
                 where.Presence == BoardPresence.BrokenUp ? BoardState.BrokenUp : BoardState.Gone,
                 null,
-                WhereaboutsWords.Of(away),
+                WhereaboutsWords.Describe(away),
                 where.Presence == BoardPresence.BrokenUp
                     ? "nothing: what was taken from it is judged where it sits now"
                     : "nothing while it is away; should it return, enter that it came back"

@@ -14,7 +14,7 @@ public sealed class DecisionDone : IObligationRule
     public string Asks => "what was decided to be done was done, and what was formed again was read since";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board)];
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board)];
 
     private IEnumerable<Obligation> Listed(BoardUnderObligation board)
     {
@@ -67,7 +67,7 @@ public sealed class DecisionDone : IObligationRule
             {
                 if (decision.Place is { } place && board.Board.Place(place.Value) is null)
                 {
-                    latest[place.Value] = (Moment.Of(order, decision.Spot), decision);
+                    latest[place.Value] = (Moment.At(order, decision.Spot), decision);
                 }
             }
         }
@@ -135,7 +135,7 @@ public sealed class DecisionDone : IObligationRule
         {
             if (order >= place.DecidedAt.Visit && work is { Did.Value: WorkKind.Reformed, Part: not null })
             {
-                last = (Moment.Of(order, work.Spot), visit);
+                last = (Moment.At(order, work.Spot), visit);
             }
         }
 

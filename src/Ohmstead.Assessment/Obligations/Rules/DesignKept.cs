@@ -21,7 +21,7 @@ public sealed class DesignKept : IObligationRule
     public string Asks => "where a board has a part or a point of its design in its own words, it asks no less, or a note says why";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         if (board.Board is not { Design: { } design, Board: var own } || (own.Parts.Length == 0 && own.Points.Length == 0))
         {

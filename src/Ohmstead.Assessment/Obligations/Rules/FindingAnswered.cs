@@ -16,7 +16,7 @@ public sealed class FindingAnswered : IObligationRule
         "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Found(board), .. Noted(board)];
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Found(board), .. Noted(board)];
 
     // What a note of a reading tells of the part that still sits there was seen as well.
     private IEnumerable<Obligation> Noted(BoardUnderObligation board)
@@ -32,7 +32,9 @@ public sealed class FindingAnswered : IObligationRule
             {
                 if (
                     reading is { Reading.Note: { } note, Place: { } part, IsNew: false }
-                    && FindingWeight.Of(part.Ref.Value, note.Value, ObservedSeverity.Note, part) is var weight and not ObservedSeverity.Note
+                    && FindingWeight.Weigh(part.Ref.Value, note.Value, ObservedSeverity.Note, part)
+                        is var weight
+                            and not ObservedSeverity.Note
                     && !(
                         weight == ObservedSeverity.Major
                         && place.Decision is { GivesAReason: true } decision
@@ -58,7 +60,7 @@ public sealed class FindingAnswered : IObligationRule
             if (
                 proof.Proof.Note is { } note
                 && proof.At > board.Board.LastWorkAt
-                && FindingWeight.Of(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null)
+                && FindingWeight.Weigh(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null)
                     is var weight
                         and not ObservedSeverity.Note
             )

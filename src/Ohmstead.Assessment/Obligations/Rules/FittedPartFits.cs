@@ -14,7 +14,7 @@ public sealed class FittedPartFits : IObligationRule
     public string Asks => "what was fitted fits its place, and how it was made to fit is written where that was in doubt";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var replacement in board.Board.Replacements.Where(replacement => replacement.IsThere))
         {

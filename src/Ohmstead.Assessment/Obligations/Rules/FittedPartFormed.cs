@@ -16,11 +16,11 @@ public sealed class FittedPartFormed : IObligationRule
     public string Asks => "an electrolytic older than its shelf life was formed again";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var piece in board.Board.Fitted)
         {
-            var lot = piece.Place.Sitting;
+            var lot = piece.Place.FittedLot;
             if (piece.ShelfLife is not { } shelf)
             {
                 continue;
@@ -64,7 +64,7 @@ public sealed class FittedPartFormed : IObligationRule
                 if (
                     work.Did.Value == WorkKind.Reformed
                     && work.Part?.Value == piece.Place.Part.Ref.Value
-                    && Moment.Of(order, work.Spot) is var at
+                    && Moment.At(order, work.Spot) is var at
                     && at > piece.At
                 )
                 {

@@ -15,7 +15,7 @@ public sealed class FittedPartKnown : IObligationRule
     public string Asks => "what was fitted is written: its lot, or its kind and ratings";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
         {
@@ -70,7 +70,7 @@ public sealed class FittedPartKnown : IObligationRule
                         + "taken out"
                 );
             }
-            else if (fitting.Place.Sitting is { Received: { } received } lot && fitting.Visit.Date.Value < received.Value.Earliest)
+            else if (fitting.Place.FittedLot is { Received: { } received } lot && fitting.Visit.Date.Value < received.Value.Earliest)
             {
                 yield return Obligation.Open(
                     Kind,
@@ -89,7 +89,7 @@ public sealed class FittedPartKnown : IObligationRule
                     board.By(
                         fitting.Work,
                         fitting.Visit,
-                        fitting.Work.Lot is { } from ? $"lot {from.Value}" : LazyText.Of(values, PartWords.Describe)
+                        fitting.Work.Lot is { } from ? $"lot {from.Value}" : LazyText.For(values, PartWords.Describe)
                     )
                 );
             }

@@ -18,7 +18,7 @@ public sealed class FittedPartMeasured : IObligationRule
         + "that works with it";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         AssessedProof? proved = null;
         foreach (var piece in board.Board.Fitted)

@@ -16,7 +16,7 @@ public sealed class FittedWayRound : IObligationRule
     public string Asks => "the right way round of what was fitted was established, and not by the print alone";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
         {
@@ -39,7 +39,7 @@ public sealed class FittedWayRound : IObligationRule
                     board.By(
                         change.Work,
                         change.Visit,
-                        LazyText.Of(change.Work, static work =>
+                        LazyText.For(change.Work, static work =>
                             $"by {string.Join(" and ", work.Polarity.Select(evidence => evidence.Text))}"
                         )
                     )

@@ -15,7 +15,7 @@ public sealed class HazardGone : IObligationRule
     public string Asks => "what must go before the board may run was taken out, or the board was cleaned of it";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var hazard in board.Board.Hazards)
         {

@@ -13,7 +13,7 @@ public sealed class LookedAt : IObligationRule
     public string Asks => "somebody has looked at the board since it came";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var visits = board.Board.Visits;
         yield return visits.Length == 0

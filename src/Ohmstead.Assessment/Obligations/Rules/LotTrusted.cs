@@ -14,7 +14,7 @@ public sealed class LotTrusted : IObligationRule
     public string Asks => "what was fitted came from a lot that is not doubted as a whole, or a note says why this piece may be trusted";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var piece in board.Board.Fitted)
         {

@@ -31,7 +31,7 @@ public sealed class PlaceFilled : IObligationRule
     public string Asks => "where a part was taken out, a part sits again";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Filled(board), .. Unclear(board)];
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Filled(board), .. Unclear(board)];
 
     // Work that puts in or takes out at 'C4 and R1' tells of neither place what sits there now.
     private IEnumerable<Obligation> Unclear(BoardUnderObligation board)

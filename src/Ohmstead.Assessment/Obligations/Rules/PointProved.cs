@@ -19,7 +19,7 @@ public sealed class PointProved : IObligationRule
     public string Asks => "each required point was proved after the last work, by each quantity that its limits ask";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         // What nobody has looked at is told as that.
         if (board.Board.Visits.Length == 0)
@@ -34,7 +34,7 @@ public sealed class PointProved : IObligationRule
 
         ProofOfPoint[] points =
         [
-            .. board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.Of(board.Board, point)),
+            .. board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.For(board.Board, point)),
         ];
         if (Never(points) is { } never)
         {

@@ -13,7 +13,7 @@ public sealed class PointReadingAnswered : IObligationRule
     public string Asks => "no reading at a test point is outside its limits, or a later one there passed";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var point in board.Board.PointsRead)
         {

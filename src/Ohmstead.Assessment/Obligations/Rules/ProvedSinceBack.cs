@@ -15,7 +15,7 @@ public sealed class ProvedSinceBack : IObligationRule
     public string Asks => "a board that was away or kept for show was proved since it is back";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         if (board.Board.Whereabouts.Back is not var (back, from))
         {
@@ -26,7 +26,7 @@ public sealed class ProvedSinceBack : IObligationRule
         var since = back.Date.Value == from.Date.Value ? back.Date.Value.AddDays(1) : back.Date.Value;
         var before = new Moment(board.Board.Visits.Count(visit => visit.Date.Value < since) - 1, int.MaxValue, int.MaxValue);
         var away = board.Board with { LastWorkAt = before > board.Board.LastWorkAt ? before : board.Board.LastWorkAt };
-        var required = board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.Of(away, point)).ToArray();
+        var required = board.Board.Points.Where(point => point.IsRequired).Select(point => ProofOfPoint.For(away, point)).ToArray();
         string[] missing = [.. required.Where(point => point.Since.Length == 0 || point.Missing is not null).Select(point => point.Name)];
         var last = board.Board.Proofs.LastOrDefault(proof => proof.At > away.LastWorkAt && proof.Outcome == VerdictOutcome.Inside);
         yield return last is not null && missing.Length == 0

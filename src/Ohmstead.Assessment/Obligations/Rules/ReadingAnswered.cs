@@ -15,7 +15,7 @@ public sealed class ReadingAnswered : IObligationRule
     public string Asks => "no reading of what sits there is outside its limit, or a decision that knew it keeps the part with a reason";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
         {

@@ -16,7 +16,7 @@ public sealed class ReadingsAgree : IObligationRule
         "where one reading fails and the next passes with nothing done between, a third, a note or a decision says which of them holds";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var pair in board.Under.Contradicting)
         {

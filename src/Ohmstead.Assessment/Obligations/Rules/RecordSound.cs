@@ -17,7 +17,7 @@ public sealed class RecordSound : IObligationRule
     public string Asks => "the record can be read and does not contradict itself, nor do its design, its lots and its instruments";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var isSound = true;
         HashSet<(int Line, int Column)>? counting = null;
@@ -59,7 +59,7 @@ public sealed class RecordSound : IObligationRule
             Kind,
             BoardState.ProofDue,
             of,
-            LazyText.Of(finding, static one =>
+            LazyText.For(finding, static one =>
                 $"{one.Message} [{one.Check}, {one.Place.Path} line "
                 + $"{one.Place.Line.ToString(System.Globalization.CultureInfo.InvariantCulture)}]"
             ),
@@ -181,7 +181,7 @@ public sealed class RecordSound : IObligationRule
 
     // What is counted beside one that is told may be about any reading.
     private static bool Counts(Finding finding, BoardUnderObligation board, ref HashSet<(int Line, int Column)>? counting) =>
-        CheckEffects.Of(finding.Check) != CheckEffect.HoldsBackWhileItCounts
+        CheckEffects.For(finding.Check) != CheckEffect.HoldsBackWhileItCounts
         || finding.More > 0
         || (counting ??= SpotsThatCount(board)).Contains((finding.Place.Line, finding.Place.Column));
 

@@ -15,11 +15,11 @@ public sealed class RippleBorne : IObligationRule
     public string Asks => "the ripple current through a part is not above its rating, where both are known";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
         {
-            if (place.IsEmpty || place.Values.RippleCurrent is not { } rated || RippleShare.Of(place) is not { } ripple)
+            if (place.IsEmpty || place.Values.RippleCurrent is not { } rated || RippleShare.Compute(place) is not { } ripple)
             {
                 continue;
             }

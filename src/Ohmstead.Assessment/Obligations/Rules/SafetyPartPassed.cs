@@ -82,7 +82,7 @@ public sealed class SafetyPartPassed : IObligationRule
         );
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         ILookup<PlaceHistory, FittedPiece>? fitted = null;
         foreach (var place in board.Board.Places.Where(place => place is { IsSafetyRelevant: true, IsEmpty: false, HasFailed: false }))
@@ -95,7 +95,7 @@ public sealed class SafetyPartPassed : IObligationRule
 
             if (place.FirstOf(VerdictOutcome.Undecided) is { } undecided)
             {
-                yield return Obligation.Open(Kind, BoardState.ProofDue, at, DecisionWords.Beside(place, undecided.Verdict), NextStep);
+                yield return Obligation.Open(Kind, BoardState.ProofDue, at, DecisionWords.WithDecision(place, undecided.Verdict), NextStep);
             }
             else if (place.FirstOf(VerdictOutcome.Inside) is { } good && ShortSince(place, good.By) is { } low)
             {
@@ -113,7 +113,7 @@ public sealed class SafetyPartPassed : IObligationRule
                     Kind,
                     BoardState.ProofDue,
                     at,
-                    $"it was read for {VerdictWords.Of(alone.Verdict.Measured)} alone, which a shorted one may show too",
+                    $"it was read for {VerdictWords.Describe(alone.Verdict.Measured)} alone, which a shorted one may show too",
                     NextStep
                 );
             }
@@ -151,7 +151,7 @@ public sealed class SafetyPartPassed : IObligationRule
                 yield return Obligation.DoesNotApply(
                     Kind,
                     at,
-                    LazyText.Of(place, static one => $"{one.Values.Kind.Text}: nobody has read it; look at it before power is applied")
+                    LazyText.For(place, static one => $"{one.Values.Kind.Text}: nobody has read it; look at it before power is applied")
                 );
             }
         }

@@ -32,7 +32,7 @@ public sealed class SafetyPartWhole : IObligationRule
     public string Asks => "a part that people rely on not to be hurt was not repaired, modified or set, but replaced";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board), .. TakenOff(board)];
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Listed(board), .. Unlisted(board), .. TakenOff(board)];
 
     private IEnumerable<Obligation> Listed(BoardUnderObligation board)
     {
@@ -42,7 +42,7 @@ public sealed class SafetyPartWhole : IObligationRule
             {
                 foreach (var work in board.Board.Visits[order].Work)
                 {
-                    if (IsMending(work) && IsAt(work, place) && Moment.Of(order, work.Spot) > place.Since)
+                    if (IsMending(work) && IsAt(work, place) && Moment.At(order, work.Spot) > place.Since)
                     {
                         yield return Obligation.Open(
                             Kind,
@@ -98,7 +98,7 @@ public sealed class SafetyPartWhole : IObligationRule
                     work is { Did.Value: WorkKind.Removed, Part: null, At: { } at }
                     && Protects(at.Value)
                     && board.Board.Place(at.Value) is null
-                    && !IsThereAgain(board.Board, at.Value, Moment.Of(order, work.Spot))
+                    && !IsThereAgain(board.Board, at.Value, Moment.At(order, work.Spot))
                 )
                 {
                     yield return Obligation.Open(
@@ -124,7 +124,7 @@ public sealed class SafetyPartWhole : IObligationRule
                 if (
                     work.Did.Value is WorkKind.PutBack or WorkKind.Fitted or WorkKind.Replaced
                     && (work.Part ?? work.At)?.Value == at
-                    && Moment.Of(order, work.Spot) > since
+                    && Moment.At(order, work.Spot) > since
                 )
                 {
                     return true;

@@ -19,7 +19,7 @@ public sealed class SpillWashed : IObligationRule
     public string Asks => "what ran out of a cell or an electrolytic onto the board was washed or cleaned off";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var finding in board.Board.Findings)
         {
@@ -41,7 +41,7 @@ public sealed class SpillWashed : IObligationRule
             var visit = board.Board.Visits[order];
             foreach (var work in visit.Work)
             {
-                if (Moment.Of(order, work.Spot) > seen && TakesOff(work, at))
+                if (Moment.At(order, work.Spot) > seen && TakesOff(work, at))
                 {
                     return Obligation.Met(Kind, at, $"{what}: what ran out was taken off", board.By(work, visit));
                 }

@@ -20,7 +20,7 @@ public sealed class VoltageBorne : IObligationRule
     public string Asks => "what sits there is rated for the voltage that works on it";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var across = board
             .Board.Points.Where(static point => point.Reservoir is not null)
@@ -83,7 +83,7 @@ public sealed class VoltageBorne : IObligationRule
     )
     {
         (Quantity Volts, LazyText Words, AssessedProof? By)? worst = working is not null
-            ? (Magnitude(working.Value), LazyText.Of(working, static working => $"a working voltage of {working.Text}"), null)
+            ? (Magnitude(working.Value), LazyText.For(working, static working => $"a working voltage of {working.Text}"), null)
             : null;
         foreach (var point in across)
         {

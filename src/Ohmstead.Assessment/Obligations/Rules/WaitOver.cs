@@ -14,7 +14,7 @@ public sealed class WaitOver : IObligationRule
     public string Asks => "nothing that the work waits for is outstanding";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var wait in board.Board.Board.Waiting)
         {

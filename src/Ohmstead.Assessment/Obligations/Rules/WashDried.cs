@@ -15,7 +15,7 @@ public sealed class WashDried : IObligationRule
     public string Asks => "whatever was washed was dry before power was applied, or the board was proved again once it was dry";
 
     /// <inheritdoc/>
-    public IEnumerable<Obligation> Of(BoardUnderObligation board)
+    public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var wash in Drying.All(board.Board))
         {

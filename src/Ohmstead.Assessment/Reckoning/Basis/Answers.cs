@@ -22,7 +22,7 @@ internal static class Answers
         }
 
         return found.Count > 0
-            ? Outcome<Reckoned>.Of(new Reckoned(found))
+            ? Outcome<Reckoned>.From(new Reckoned(found))
             : Outcome<Reckoned>.Refused("nothing is known for these figures");
     }
 
@@ -66,7 +66,7 @@ internal static class Answers
         string arithmetic,
         Source source,
         params IReadOnlyList<string> remarks
-    ) => Outcome<ReckonedLine>.Of(new ReckonedLine(what, says, arithmetic, source) { Remarks = remarks });
+    ) => Outcome<ReckonedLine>.From(new ReckonedLine(what, says, arithmetic, source) { Remarks = remarks });
 
     internal static Outcome<ReckonedLine> Remarking(this Outcome<ReckonedLine> line, params IReadOnlyList<string> remarks) =>
         line.Then(known => known with { Remarks = [.. known.Remarks, .. remarks] });
@@ -85,6 +85,6 @@ internal static class Answers
 
     internal static Outcome<Quantity> Parsed(string text, Dimension dimension) =>
         QuantityText.Parse(text, dimension).Is(out var quantity, out var fault)
-            ? Outcome<Quantity>.Of(quantity)
+            ? Outcome<Quantity>.From(quantity)
             : Outcome<Quantity>.Refused(fault.Message);
 }

@@ -11,7 +11,7 @@ public sealed class GivenInputs
     /// <summary>The number in the base unit of its dimension; 0 for what was not given.</summary>
     internal decimal this[ReckonInput input] => entries.TryGetValue(input.Name, out var entry) ? entry.Number : 0m;
 
-    internal static GivenInputs Of(IReadOnlyDictionary<string, Entry> entries) => new(entries);
+    internal static GivenInputs From(IReadOnlyDictionary<string, Entry> entries) => new(entries);
 
     internal bool Has(ReckonInput input) => entries.ContainsKey(input.Name);
 

@@ -69,7 +69,7 @@ public sealed record ReckonInput(string Name, string Meaning, InputKind Kind)
             _ => "a number",
         };
 
-    internal static ReckonInput Of(string name, Dimension dimension, string meaning) =>
+    internal static ReckonInput Create(string name, Dimension dimension, string meaning) =>
         new(name, meaning, InputKind.Quantity) { Dimension = dimension };
 
     internal static ReckonInput Kelvin(string name, string meaning) => new(name, meaning, InputKind.Kelvin);

@@ -67,7 +67,7 @@ internal static class ReckonReader
             entries[input.Name] = Value(input, input.Usual!).Value;
         }
 
-        return Outcome<GivenInputs>.Of(GivenInputs.Of(entries));
+        return Outcome<GivenInputs>.From(GivenInputs.From(entries));
     }
 
     private static Outcome<GivenInputs.Entry> Value(ReckonInput input, string text) =>
@@ -114,7 +114,7 @@ internal static class ReckonReader
         return meant is null ? $"'{word}' is no input, expected name=value" : $"'{word}' has no name, expected such as {meant.Name}={word}";
     }
 
-    private static Outcome<GivenInputs.Entry> Entry(GivenInputs.Entry entry) => Outcome<GivenInputs.Entry>.Of(entry);
+    private static Outcome<GivenInputs.Entry> Entry(GivenInputs.Entry entry) => Outcome<GivenInputs.Entry>.From(entry);
 
     private static Outcome<GivenInputs.Entry> Fail(string reason) => Outcome<GivenInputs.Entry>.Refused(reason);
 

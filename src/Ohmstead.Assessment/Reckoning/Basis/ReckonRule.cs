@@ -28,12 +28,12 @@ public sealed record ReckonRule(
     public string Hazard { get; init; } = "stored-energy";
 
     /// <summary>The answer to inputs as written (name=value), or the reason why there is none.</summary>
-    public Outcome<Reckoned> Of(IReadOnlyList<string> words)
+    public Outcome<Reckoned> Answer(IReadOnlyList<string> words)
     {
         // Through Then, which makes a refusal of figures that nothing can be computed of.
         if (
             !ReckonReader.Read(this, words).Is(out var given, out var reason)
-            || !Outcome<GivenInputs>.Of(given).Then(Work).Is(out var worked, out reason)
+            || !Outcome<GivenInputs>.From(given).Then(Work).Is(out var worked, out reason)
             || !worked.Is(out var answer, out reason)
         )
         {
@@ -41,8 +41,8 @@ public sealed record ReckonRule(
         }
 
         return answer.Cautions.Count == 0 && IsAboveTouch(given, answer)
-            ? Outcome<Reckoned>.Of(answer).WithCautions(Hazard)
-            : Outcome<Reckoned>.Of(answer);
+            ? Outcome<Reckoned>.From(answer).WithCautions(Hazard)
+            : Outcome<Reckoned>.From(answer);
     }
 
     // No rule may forget it: whatever a person wrote or is told in volt above what may hurt is cautioned against.
@@ -54,5 +54,5 @@ public sealed record ReckonRule(
     private static string VoltUnit => ((ShownAs)Dimension.Voltage).Unit;
 
     /// <summary>The answer to its own example.</summary>
-    public Outcome<Reckoned> OfExample() => Of(Example.Split(' '));
+    public Outcome<Reckoned> OfExample() => Answer(Example.Split(' '));
 }

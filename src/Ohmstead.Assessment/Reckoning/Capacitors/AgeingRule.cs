@@ -15,7 +15,7 @@ internal static class AgeingRule
         [.. CeramicAgeing.Rates.Select(rate => rate.Ceramic)]
     );
     private static readonly ReckonInput Time = ReckonInput
-        .Of("time", Dimension.Duration, "t, since it was last hot (soldering counts)")
+        .Create("time", Dimension.Duration, "t, since it was last hot (soldering counts)")
         .Within(SharedInputs.Hour, 1_000_000m * SharedInputs.Hour);
 
     internal static ReckonRule Rule { get; } =

@@ -30,7 +30,7 @@ internal static class ColdImpedanceRule
         };
 
     private static Outcome<ReckonedLine> Row(string what, decimal ratio, decimal volts) =>
-        Outcome<ReckonedLine>.Of(
+        Outcome<ReckonedLine>.From(
             Answers.Figure(
                 what,
                 ratio,

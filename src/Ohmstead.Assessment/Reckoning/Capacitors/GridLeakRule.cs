@@ -7,15 +7,17 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 /// <summary>What a leaking coupling capacitor does.</summary>
 internal static class GridLeakRule
 {
-    private static readonly ReckonInput Across = ReckonInput.Of("voltage", Dimension.Voltage, "V, across the capacitor").Within(1m, 2000m);
+    private static readonly ReckonInput Across = ReckonInput
+        .Create("voltage", Dimension.Voltage, "V, across the capacitor")
+        .Within(1m, 2000m);
     private static readonly ReckonInput Insulation = ReckonInput
-        .Of("insulation", Dimension.Resistance, "Rins, the insulation of the capacitor")
+        .Create("insulation", Dimension.Resistance, "Rins, the insulation of the capacitor")
         .Within(0m, 1e15m);
     private static readonly ReckonInput Grid = ReckonInput
-        .Of("grid-leak", Dimension.Resistance, "Rg, the grid leak")
+        .Create("grid-leak", Dimension.Resistance, "Rg, the grid leak")
         .Within(100m, 100_000_000m);
     private static readonly ReckonInput Accepted = ReckonInput
-        .Of("accepted", Dimension.Voltage, "how far it may be lifted: 0.1 V suits an output stage, a hundredth of the bias a small one")
+        .Create("accepted", Dimension.Voltage, "how far it may be lifted: 0.1 V suits an output stage, a hundredth of the bias a small one")
         .Within(0.001m, 10m)
         .Usually("0.1V");
 

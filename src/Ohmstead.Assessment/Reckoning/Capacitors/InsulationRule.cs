@@ -29,7 +29,7 @@ internal static class InsulationRule
                             .Line("least insulation resistance", figures.LeastInsulationOhms(given[Capacitance]), Dimension.Resistance)
                             .Remarking(figures.Note),
                         figures.LossFor(given[Capacitance]) is { } loss
-                            ? Outcome<ReckonedLine>.Of(
+                            ? Outcome<ReckonedLine>.From(
                                 Answers.Figure(
                                     $"largest dissipation factor at {Answers.Text(loss.Hertz, Dimension.Frequency)}",
                                     loss.Factor,

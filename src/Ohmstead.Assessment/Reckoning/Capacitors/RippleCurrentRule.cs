@@ -46,6 +46,6 @@ internal static class RippleCurrentRule
             parts.Add(new RippleComponent((double)amperes.Value, (double)factor.Value));
         }
 
-        return Outcome<IReadOnlyList<RippleComponent>>.Of(parts);
+        return Outcome<IReadOnlyList<RippleComponent>>.From(parts);
     }
 }

@@ -39,8 +39,8 @@ internal static class RippleMultiplierRule
 
         var where = $"row of {Answers.Text(row.Hertz, Dimension.Frequency)}, {grade.Meaning}";
         return Answers.All(
-            Outcome<ReckonedLine>.Of(Answers.Figure("least multiplier", row.Low, ShownAs.Plain, where, grade.Source)),
-            Outcome<ReckonedLine>.Of(Answers.Figure("greatest multiplier", row.High, ShownAs.Plain, where, grade.Source))
+            Outcome<ReckonedLine>.From(Answers.Figure("least multiplier", row.Low, ShownAs.Plain, where, grade.Source)),
+            Outcome<ReckonedLine>.From(Answers.Figure("greatest multiplier", row.High, ShownAs.Plain, where, grade.Source))
         );
     }
 }

@@ -9,11 +9,11 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 internal static class SeriesParallelRule
 {
     private static readonly ReckonInput Series = ReckonInput
-        .Of("series", Dimension.Capacitance, "Cs, the reading in the series picture")
+        .Create("series", Dimension.Capacitance, "Cs, the reading in the series picture")
         .Within(1e-14m, 1m)
         .Optional();
     private static readonly ReckonInput Parallel = ReckonInput
-        .Of("parallel", Dimension.Capacitance, "Cp, the reading in the parallel picture")
+        .Create("parallel", Dimension.Capacitance, "Cp, the reading in the parallel picture")
         .Within(1e-14m, 1m)
         .Optional();
     private static readonly ReckonInput Esr = SharedInputs.Esr.Optional();

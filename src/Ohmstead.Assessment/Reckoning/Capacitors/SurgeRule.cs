@@ -17,7 +17,7 @@ internal static class SurgeRule
             given =>
                 Answers.All(
                     Answers.Line("surge voltage", SurgeVoltage.Volts(given[SharedInputs.RatedVoltage]), Dimension.Voltage),
-                    Answers.Line("reverse voltage", Outcome<Worked<decimal>>.Of(SurgeVoltage.ReverseVolts), Dimension.Voltage)
+                    Answers.Line("reverse voltage", Outcome<Worked<decimal>>.From(SurgeVoltage.ReverseVolts), Dimension.Voltage)
                 )
         )
         {

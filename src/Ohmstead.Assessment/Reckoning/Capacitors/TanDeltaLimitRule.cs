@@ -34,7 +34,7 @@ internal static class TanDeltaLimitRule
             yield break;
         }
 
-        yield return Outcome<ReckonedLine>.Of(
+        yield return Outcome<ReckonedLine>.From(
             Answers.Figure($"dissipation factor, {series.Name}", limit.CompletedSteps, ShownAs.Plain, limit.Arithmetic, limit.Source) with
             {
                 Remarks = limit.ReadingsDiffer

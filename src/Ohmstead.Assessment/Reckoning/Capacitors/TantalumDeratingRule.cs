@@ -12,12 +12,12 @@ internal static class TantalumDeratingRule
     private const decimal MostRatedVolts = 125m;
 
     private static readonly ReckonInput Rail = ReckonInput
-        .Of("rail", Dimension.Voltage, "the voltage of the rail it sits on")
+        .Create("rail", Dimension.Voltage, "the voltage of the rail it sits on")
         .Within(0.5m, MostRatedVolts / 2m)
         .Optional();
     private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(1m, MostRatedVolts).Optional();
     private static readonly ReckonInput Temperature = ReckonInput
-        .Of("temperature", Dimension.Temperature, "the temperature of the part")
+        .Create("temperature", Dimension.Temperature, "the temperature of the part")
         .Within(-55m, 125m)
         .Usually("85C");
 

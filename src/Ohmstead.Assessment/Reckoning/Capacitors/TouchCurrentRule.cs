@@ -12,7 +12,7 @@ internal static class TouchCurrentRule
 
     private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-13m, 1e-5m);
     private static readonly ReckonInput Voltage = ReckonInput
-        .Of("voltage", Dimension.Voltage, "V, the mains voltage r.m.s.")
+        .Create("voltage", Dimension.Voltage, "V, the mains voltage r.m.s.")
         .Within(1m, 1000m);
     private static readonly ReckonInput Mains = SharedInputs.Mains.Within(10m, 1000m);
 

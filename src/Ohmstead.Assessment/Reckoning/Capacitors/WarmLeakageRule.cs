@@ -9,9 +9,12 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 internal static class WarmLeakageRule
 {
     private static readonly ReckonInput Temperature = ReckonInput
-        .Of("temperature", Dimension.Temperature, "the temperature it was read at, 20 to 85 degrees")
+        .Create("temperature", Dimension.Temperature, "the temperature it was read at, 20 to 85 degrees")
         .Within(20m, 85m);
-    private static readonly ReckonInput Leakage = ReckonInput.Of("leakage", Dimension.Current, "what was read").Within(0m, 1m).Optional();
+    private static readonly ReckonInput Leakage = ReckonInput
+        .Create("leakage", Dimension.Current, "what was read")
+        .Within(0m, 1m)
+        .Optional();
 
     internal static ReckonRule Rule { get; } =
         new(

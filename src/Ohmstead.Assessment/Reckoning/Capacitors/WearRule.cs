@@ -9,19 +9,19 @@ namespace Ohmstead.Assessment.Reckoning.Capacitors;
 internal static class WearRule
 {
     private static readonly ReckonInput Change = ReckonInput
-        .Of("change", Dimension.Ratio, "the change of capacitance, -25% for a quarter lost")
+        .Create("change", Dimension.Ratio, "the change of capacitance, -25% for a quarter lost")
         .Within(-1m, 100m)
         .Optional();
     private static readonly ReckonInput Loss = ReckonInput
-        .Of("loss", Dimension.Number, "dissipation factor or ESR over its limit (or first value)")
+        .Create("loss", Dimension.Number, "dissipation factor or ESR over its limit (or first value)")
         .Within(0m, 1e6m)
         .Optional();
     private static readonly ReckonInput Impedance = ReckonInput
-        .Of("impedance", Dimension.Number, "impedance over its limit (or first value)")
+        .Create("impedance", Dimension.Number, "impedance over its limit (or first value)")
         .Within(0m, 1e6m)
         .Optional();
     private static readonly ReckonInput Leakage = ReckonInput
-        .Of("leakage", Dimension.Number, "leakage over its limit")
+        .Create("leakage", Dimension.Number, "leakage over its limit")
         .Within(0m, 1e6m)
         .Optional();
 
@@ -50,7 +50,7 @@ internal static class WearRule
             ),
         ];
         return lines.Length > 0
-            ? Outcome<Reckoned>.Of(new Reckoned(lines))
+            ? Outcome<Reckoned>.From(new Reckoned(lines))
             : Outcome<Reckoned>.Refused("wear needs change or loss or impedance or leakage");
     }
 

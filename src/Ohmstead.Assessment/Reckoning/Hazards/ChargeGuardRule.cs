@@ -8,11 +8,11 @@ namespace Ohmstead.Assessment.Reckoning.Hazards;
 internal static class ChargeGuardRule
 {
     private static readonly ReckonInput Supply = ReckonInput
-        .Of("supply", Dimension.Voltage, "the highest voltage of the rail that the cell backs up")
+        .Create("supply", Dimension.Voltage, "the highest voltage of the rail that the cell backs up")
         .Within(3.1m, 50m);
-    private static readonly ReckonInput Cell = ReckonInput.Of("cell", Dimension.Voltage, "the cell").Within(2m, 4m).Usually("3V");
+    private static readonly ReckonInput Cell = ReckonInput.Create("cell", Dimension.Voltage, "the cell").Within(2m, 4m).Usually("3V");
     private static readonly ReckonInput Largest = ReckonInput
-        .Of(
+        .Create(
             "largest",
             Dimension.Current,
             "the largest abnormal charging current of its sheet: 25 mA for CR2032, CR2025 and CR2016, 10 mA and 5 mA for smaller cells"

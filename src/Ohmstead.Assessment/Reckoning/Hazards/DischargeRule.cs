@@ -12,15 +12,15 @@ internal static class DischargeRule
     private const decimal TubeFrom = 5m;
 
     private static readonly ReckonInput From = ReckonInput
-        .Of("from", Dimension.Voltage, "V0, the voltage it may be charged to")
+        .Create("from", Dimension.Voltage, "V0, the voltage it may be charged to")
         .Within(1m, 100_000m);
     private static readonly ReckonInput To = ReckonInput
-        .Of("to", Dimension.Voltage, "Vs, the voltage to come down to")
+        .Create("to", Dimension.Voltage, "Vs, the voltage to come down to")
         .Within(0.1m, 1000m)
         .Usually("60V");
     private static readonly ReckonInput Resistance = SharedInputs.Resistance.Optional();
     private static readonly ReckonInput Time = ReckonInput
-        .Of("time", Dimension.Duration, "t, the time that is wanted, or that has gone by")
+        .Create("time", Dimension.Duration, "t, the time that is wanted, or that has gone by")
         .Within(0.001m, 100_000m * SharedInputs.Hour)
         .Optional();
 
@@ -113,7 +113,7 @@ internal static class DischargeRule
         );
         lines.Add(
             StoredEnergy
-                .Of(given[SharedInputs.Capacitance], given[From])
+                .Compute(given[SharedInputs.Capacitance], given[From])
                 .Then(energy => Answers.Figure("stored energy", energy.Joules, Dimension.Energy, energy.Arithmetic, StoredEnergy.Source))
         );
         return Answers.All(lines);

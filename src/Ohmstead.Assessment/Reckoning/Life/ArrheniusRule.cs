@@ -9,14 +9,14 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 internal static class ArrheniusRule
 {
     private static readonly ReckonInput Energy = ReckonInput
-        .Of("energy", Dimension.Number, "Ea, the activation energy in electronvolt")
+        .Create("energy", Dimension.Number, "Ea, the activation energy in electronvolt")
         .Within(0m, 3m)
         .Optional();
     private static readonly ReckonInput Cooler = ReckonInput
-        .Of("cooler", Dimension.Temperature, "T1, the cooler temperature")
+        .Create("cooler", Dimension.Temperature, "T1, the cooler temperature")
         .Within(-80m, 300m);
     private static readonly ReckonInput Hotter = ReckonInput
-        .Of("hotter", Dimension.Temperature, "T2, the hotter temperature")
+        .Create("hotter", Dimension.Temperature, "T2, the hotter temperature")
         .Within(-80m, 300m);
 
     internal static ReckonRule Rule { get; } =

@@ -9,10 +9,12 @@ internal static class CoreTemperatureRule
 {
     private const double MillimetresPerMetre = 1000;
 
-    private static readonly ReckonInput Ambient = ReckonInput.Of("ambient", Dimension.Temperature, "Ta, around the can").Within(-55m, 150m);
-    private static readonly ReckonInput Case = ReckonInput.Of("case", Dimension.Temperature, "Tc, on the can").Within(-55m, 150m);
+    private static readonly ReckonInput Ambient = ReckonInput
+        .Create("ambient", Dimension.Temperature, "Ta, around the can")
+        .Within(-55m, 150m);
+    private static readonly ReckonInput Case = ReckonInput.Create("case", Dimension.Temperature, "Tc, on the can").Within(-55m, 150m);
     private static readonly ReckonInput Diameter = ReckonInput
-        .Of("diameter", Dimension.Length, "the can's diameter, to 35 mm")
+        .Create("diameter", Dimension.Length, "the can's diameter, to 35 mm")
         .Within(0.001m, 0.035m);
 
     internal static ReckonRule Rule { get; } =

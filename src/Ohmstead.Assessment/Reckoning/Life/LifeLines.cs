@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 /// <summary>An estimate of life as a line: hours, and what the cap makes of them.</summary>
 internal static class LifeLines
 {
-    internal static ReckonedLine Of(string what, LifeEstimate life) =>
+    internal static ReckonedLine Line(string what, LifeEstimate life) =>
         Answers.Figure(what, (decimal)life.ComputedHours, "h", life.Arithmetic, life.Source) with
         {
             Remarks =

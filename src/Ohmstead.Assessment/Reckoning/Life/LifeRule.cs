@@ -9,34 +9,34 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 internal static class LifeRule
 {
     private static readonly ReckonInput Ambient = ReckonInput
-        .Of("temperature", Dimension.Temperature, "Ta, the temperature around the part")
+        .Create("temperature", Dimension.Temperature, "Ta, the temperature around the part")
         .Within(0m, 150m);
     private static readonly ReckonInput RatedRise = ReckonInput
         .Kelvin("rated-rise", "dT0, the core's rise at rated ripple")
         .Within(0m, 39m)
         .Usually("5K");
     private static readonly ReckonInput Ripple = ReckonInput
-        .Of("ripple", Dimension.Ratio, "I/I0, the share of the rated ripple current")
+        .Create("ripple", Dimension.Ratio, "I/I0, the share of the rated ripple current")
         .Within(0m, 5m)
         .Optional();
     private static readonly ReckonInput Voltage = ReckonInput
-        .Of("voltage", Dimension.Ratio, "U/Ur, the share of the rated voltage")
+        .Create("voltage", Dimension.Ratio, "U/Ur, the share of the rated voltage")
         .Within(0.1m, 1m)
         .Optional();
     private static readonly ReckonInput Exponent = ReckonInput
-        .Of("exponent", Dimension.Number, "n of a voltage factor (Ur/U)^n, from the maker")
+        .Create("exponent", Dimension.Number, "n of a voltage factor (Ur/U)^n, from the maker")
         .Within(0m, 12m)
         .Optional();
     private static readonly ReckonInput Case = ReckonInput
-        .Of("case", Dimension.Temperature, "Tc, the temperature of the can")
+        .Create("case", Dimension.Temperature, "Tc, the temperature of the can")
         .Within(0m, 150m)
         .Optional();
     private static readonly ReckonInput Core = ReckonInput
-        .Of("core", Dimension.Temperature, "the temperature of the core")
+        .Create("core", Dimension.Temperature, "the temperature of the core")
         .Within(0m, 150m)
         .Optional();
     private static readonly ReckonInput RatedCore = ReckonInput
-        .Of("rated-core", Dimension.Temperature, "the core's temperature that the rated life holds at")
+        .Create("rated-core", Dimension.Temperature, "the core's temperature that the rated life holds at")
         .Within(40m, 150m)
         .Optional();
 
@@ -113,5 +113,5 @@ internal static class LifeRule
     }
 
     private static Outcome<ReckonedLine> Line(Outcome<LifeEstimate> estimate) =>
-        estimate.Then(life => LifeLines.Of($"life, {life.Model}", life));
+        estimate.Then(life => LifeLines.Line($"life, {life.Model}", life));
 }

@@ -37,7 +37,7 @@ internal static class MixedDutyRule
 
         var rated = given.Double(SharedInputs.RatedTemperature);
         return Answers.All(
-            Outcome<ReckonedLine>.Of(LifeLines.Of("life under the mix", life)),
+            Outcome<ReckonedLine>.From(LifeLines.Line("life under the mix", life)),
             Answers.Line(
                 "temperature that equals the mix",
                 TenKelvinRule.EquivalentCelsius(given.Hours(SharedInputs.RatedLife), rated, life.ComputedHours),
@@ -91,6 +91,6 @@ internal static class MixedDutyRule
             phases.Add(new DutyPhase((double)(time.Value / 3600m), (double)celsius.Value));
         }
 
-        return Outcome<IReadOnlyList<DutyPhase>>.Of(phases);
+        return Outcome<IReadOnlyList<DutyPhase>>.From(phases);
     }
 }

@@ -15,7 +15,7 @@ internal static class ReformRule
         .Word("procedure", "the published procedure, with spaces in quotes", [.. ReformingProcedure.All.Select(known => known.Name)])
         .Usually(ReformingProcedure.LongStored.Name);
     private static readonly ReckonInput Leakage = ReckonInput
-        .Of("leakage", Dimension.Current, "the leakage to end under")
+        .Create("leakage", Dimension.Current, "the leakage to end under")
         .Within(1e-8m, 0.1m)
         .Optional();
     private static readonly ReckonInput Rated = SharedInputs.RatedVoltage.Within(1m, SurgeVoltage.HighestRatedVolts);

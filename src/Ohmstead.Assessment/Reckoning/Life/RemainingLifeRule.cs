@@ -8,24 +8,24 @@ namespace Ohmstead.Assessment.Reckoning.Life;
 internal static class RemainingLifeRule
 {
     private static readonly ReckonInput Used = ReckonInput
-        .Of("used", Dimension.Duration, "the hours it has run")
+        .Create("used", Dimension.Duration, "the hours it has run")
         .Within(0m, SharedInputs.Hour * 1_000_000m)
         .Usually("0h");
     private static readonly ReckonInput UsedAt = ReckonInput
-        .Of("used-at", Dimension.Temperature, "the temperature it ran at")
+        .Create("used-at", Dimension.Temperature, "the temperature it ran at")
         .Within(0m, 150m)
         .Usually("65C");
     private static readonly ReckonInput Least = ReckonInput
-        .Of("least-a-year", Dimension.Duration, "the least hours a year to come")
+        .Create("least-a-year", Dimension.Duration, "the least hours a year to come")
         .Within(SharedInputs.Hour * 0.1m, SharedInputs.Hour * 8784m);
     private static readonly ReckonInput Most = ReckonInput
-        .Of("most-a-year", Dimension.Duration, "the most hours a year to come")
+        .Create("most-a-year", Dimension.Duration, "the most hours a year to come")
         .Within(SharedInputs.Hour * 0.1m, SharedInputs.Hour * 8784m);
     private static readonly ReckonInput Coolest = ReckonInput
-        .Of("coolest", Dimension.Temperature, "the coolest it will usually be")
+        .Create("coolest", Dimension.Temperature, "the coolest it will usually be")
         .Within(0m, 150m);
     private static readonly ReckonInput Hottest = ReckonInput
-        .Of("hottest", Dimension.Temperature, "the hottest it will usually be")
+        .Create("hottest", Dimension.Temperature, "the hottest it will usually be")
         .Within(0m, 150m);
     private static readonly ReckonInput On = ReckonInput.Day("on", "the day to count from");
 
@@ -38,7 +38,7 @@ internal static class RemainingLifeRule
                 + "hottest=65C on=2026-01-01",
             given =>
                 RemainingLife
-                    .Of(
+                    .Estimate(
                         given.Hours(SharedInputs.RatedLife),
                         given.Double(SharedInputs.RatedTemperature),
                         [new DutyPhase(given.Hours(Used), given.Double(UsedAt))],

@@ -11,7 +11,7 @@ internal static class RippleFromVoltageRule
     private const double MostAmperes = 200;
 
     private static readonly ReckonInput Ripple = ReckonInput
-        .Of("ripple", Dimension.Voltage, "the ripple voltage, peak to peak")
+        .Create("ripple", Dimension.Voltage, "the ripple voltage, peak to peak")
         .Within(0m, 1000m);
     private static readonly ReckonInput Frequency = SharedInputs.Frequency.Within(1m, 1_000_000m);
 

@@ -12,14 +12,14 @@ internal static class RippleHeatingRule
     private const double MostKelvin = 150;
 
     private static readonly ReckonInput Diameter = ReckonInput
-        .Of("diameter", Dimension.Length, "d, the can's diameter")
+        .Create("diameter", Dimension.Length, "d, the can's diameter")
         .Within(0.003m, 0.1m);
-    private static readonly ReckonInput Length = ReckonInput.Of("length", Dimension.Length, "l, the can's length").Within(0.003m, 0.3m);
+    private static readonly ReckonInput Length = ReckonInput.Create("length", Dimension.Length, "l, the can's length").Within(0.003m, 0.3m);
     private static readonly ReckonInput Surface = ReckonInput
         .Word("surface", "which ends count as cooling", "one-end", "both-ends")
         .Usually("one-end");
     private static readonly ReckonInput Beta = ReckonInput
-        .Of("beta", Dimension.Number, "heat given off in mW/(cm² K), 1.0 to 2.2 in free air, falling with size")
+        .Create("beta", Dimension.Number, "heat given off in mW/(cm² K), 1.0 to 2.2 in free air, falling with size")
         .Within(0.5m, 5m)
         .Usually("2.0");
 
@@ -61,7 +61,7 @@ internal static class RippleHeatingRule
             ),
             Answers.Line(
                 "cooling surface",
-                Outcome<double>.Of(surface),
+                Outcome<double>.From(surface),
                 "cm²",
                 counted == CanSurface.BothEnds ? "pi d l + pi d² / 2" : "pi d l + pi d² / 4",
                 Answers.Practice("surface of a cylinder")

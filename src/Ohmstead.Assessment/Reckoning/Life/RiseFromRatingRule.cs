@@ -13,7 +13,7 @@ internal static class RiseFromRatingRule
         .Within(0m, 39m)
         .Usually("5K");
     private static readonly ReckonInput Rated = ReckonInput
-        .Of("rated-current", Dimension.Current, "I0, the rated ripple current")
+        .Create("rated-current", Dimension.Current, "I0, the rated ripple current")
         .Within(0.0001m, 1000m);
 
     private const decimal MostTimes = 5m;

@@ -24,7 +24,7 @@ internal static class ShelfAgeRule
                         $"made: no aluminium electrolytic that can be used is from before {Answers.Text(FirstYear, ShownAs.Plain)}"
                     )
                     : ShelfAge
-                        .Of(given.Day(Made), given.Day(On))
+                        .Compute(given.Day(Made), given.Day(On))
                         .Then(age => new Reckoned([.. age.Advice.Select(advice => Line(age, advice))]))
         )
         {

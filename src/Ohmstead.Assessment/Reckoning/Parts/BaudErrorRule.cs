@@ -10,7 +10,7 @@ internal static class BaudErrorRule
 {
     private const decimal MostError = 0.5m;
 
-    private static readonly ReckonInput Clock = ReckonInput.Of("clock", Dimension.Frequency, "the clock").Within(1m, 1e9m);
+    private static readonly ReckonInput Clock = ReckonInput.Create("clock", Dimension.Frequency, "the clock").Within(1m, 1e9m);
     private static readonly ReckonInput Divisor = ReckonInput.Count("divisor", "what it is divided by").From(1m);
     private static readonly ReckonInput Oversampling = ReckonInput
         .Count("oversampling", "clocks for each bit")

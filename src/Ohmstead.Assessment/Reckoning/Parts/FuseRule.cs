@@ -8,7 +8,7 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>How long a fuse may carry an overload, and what it can interrupt.</summary>
 internal static class FuseRule
 {
-    private static readonly ReckonInput Rated = ReckonInput.Of("rated", Dimension.Current, "the rated current").Within(0.001m, 100m);
+    private static readonly ReckonInput Rated = ReckonInput.Create("rated", Dimension.Current, "the rated current").Within(0.001m, 100m);
     private static readonly ReckonInput Speed = ReckonInput.Word("speed", "F is quick, T is slow", FuseLetters.Speeds);
     private static readonly ReckonInput Breaking = ReckonInput
         .Word("breaking", "L is low, mostly glass, H is high, mostly ceramic; both are told where it is not given", FuseLetters.Breakings)
@@ -53,7 +53,7 @@ internal static class FuseRule
     {
         var seconds = row.OpensWithinSeconds ?? row.CarriesSeconds ?? 0m;
         var letter = row.Breaking is { } its && breaking is null ? $"{its}: " : string.Empty;
-        return Outcome<ReckonedLine>.Of(
+        return Outcome<ReckonedLine>.From(
             Answers.Figure(
                 $"{letter}at {Answers.Text(given[Rated] * row.TimesRated, Dimension.Current)} "
                     + $"{(row.OpensWithinSeconds is null ? "carries" : "opens within")}",

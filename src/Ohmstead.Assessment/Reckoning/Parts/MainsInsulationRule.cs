@@ -8,7 +8,7 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 internal static class MainsInsulationRule
 {
     private static readonly ReckonInput Read = ReckonInput
-        .Of("read", Dimension.Resistance, "what the insulation meter showed at 500 V d.c.")
+        .Create("read", Dimension.Resistance, "what the insulation meter showed at 500 V d.c.")
         .Within(0m, 1e14m);
 
     internal static ReckonRule Rule { get; } =

@@ -9,26 +9,26 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 internal static class MeterLoadingRule
 {
     private static readonly ReckonInput Meter = ReckonInput
-        .Of("meter", Dimension.Resistance, "the meter's input resistance")
+        .Create("meter", Dimension.Resistance, "the meter's input resistance")
         .Within(100m, 1e13m)
         .Optional();
     private static readonly ReckonInput PerVolt = ReckonInput
-        .Of("ohms-per-volt", Dimension.Resistance, "a moving-coil meter's ohm per volt")
+        .Create("ohms-per-volt", Dimension.Resistance, "a moving-coil meter's ohm per volt")
         .Within(50m, 1_000_000m)
         .Optional();
     private static readonly ReckonInput Range = ReckonInput
-        .Of("range", Dimension.Voltage, "the range it stood on")
+        .Create("range", Dimension.Voltage, "the range it stood on")
         .Within(0.01m, 50_000m)
         .Optional();
     private static readonly ReckonInput Source = ReckonInput
-        .Of("source", Dimension.Resistance, "the resistance of what is measured")
+        .Create("source", Dimension.Resistance, "the resistance of what is measured")
         .Within(0m, 1e12m);
     private static readonly ReckonInput Shown = ReckonInput
-        .Of("shown", Dimension.Voltage, "what it showed, or the drawing says")
+        .Create("shown", Dimension.Voltage, "what it showed, or the drawing says")
         .Within(-50_000m, 50_000m)
         .Optional();
     private static readonly ReckonInput Other = ReckonInput
-        .Of("other-meter", Dimension.Resistance, "the input resistance of another meter")
+        .Create("other-meter", Dimension.Resistance, "the input resistance of another meter")
         .Within(100m, 1e13m)
         .Usually("10M");
 
@@ -53,7 +53,7 @@ internal static class MeterLoadingRule
         }
 
         var meter =
-            given.Has(Meter) ? Outcome<decimal>.Of(given[Meter])
+            given.Has(Meter) ? Outcome<decimal>.From(given[Meter])
             : given.Has(PerVolt) && given.Has(Range) ? MeterLoading.MeterOhms(given[PerVolt], given[Range])
             : Outcome<decimal>.Refused("meter-loading needs meter, or ohms-per-volt with range");
         return meter.Is(out var ohms, out var reason)

@@ -9,11 +9,11 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 internal static class ParallelRule
 {
     private static readonly ReckonInput Second = ReckonInput
-        .Of("beside", Dimension.Resistance, "R2, what lies in parallel")
+        .Create("beside", Dimension.Resistance, "R2, what lies in parallel")
         .Within(1e-6m, 1e15m)
         .Optional();
     private static readonly ReckonInput Read = ReckonInput
-        .Of("read", Dimension.Resistance, "what was read in circuit")
+        .Create("read", Dimension.Resistance, "what was read in circuit")
         .Within(1e-6m, 1e15m)
         .Optional();
 

@@ -11,8 +11,8 @@ internal static class PartsPerMillionRule
     // A tenth: beyond it nothing is told of a crystal.
     private const decimal MostPartsPerMillion = 100_000m;
 
-    private static readonly ReckonInput Measured = ReckonInput.Of("measured", Dimension.Frequency, "f, as measured").Within(1m, 1e11m);
-    private static readonly ReckonInput Nominal = ReckonInput.Of("nominal", Dimension.Frequency, "f0, as marked").Within(1m, 1e11m);
+    private static readonly ReckonInput Measured = ReckonInput.Create("measured", Dimension.Frequency, "f, as measured").Within(1m, 1e11m);
+    private static readonly ReckonInput Nominal = ReckonInput.Create("nominal", Dimension.Frequency, "f0, as marked").Within(1m, 1e11m);
 
     internal static ReckonRule Rule { get; } =
         new(
@@ -21,15 +21,15 @@ internal static class PartsPerMillionRule
             [Measured, Nominal],
             "measured=3.5796MHz nominal=3.57954545MHz",
             given =>
-                PartsPerMillion.Of(given[Measured], given[Nominal]).Is(out var ppm, out var reason)
+                PartsPerMillion.Compute(given[Measured], given[Nominal]).Is(out var ppm, out var reason)
                     ? Math.Abs(ppm.Value) > MostPartsPerMillion
                         ? Outcome<Reckoned>.Refused(
                             $"{given.Text(Measured)} is another frequency than {given.Text(Nominal)} and no deviation of it: an "
                                 + "overtone, a divider, a slip of the prefix"
                         )
                         : Answers.All([
-                            Outcome<ReckonedLine>.Of(Answers.Figure("deviation", ppm.Value, "ppm", ppm.Arithmetic, ppm.Source)),
-                            Outcome<ReckonedLine>.Of(
+                            Outcome<ReckonedLine>.From(Answers.Figure("deviation", ppm.Value, "ppm", ppm.Arithmetic, ppm.Source)),
+                            Outcome<ReckonedLine>.From(
                                 Answers.Figure(
                                     "a clock gains",
                                     PartsPerMillion.SecondsADay(ppm.Value),

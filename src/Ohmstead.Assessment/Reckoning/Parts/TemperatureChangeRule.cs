@@ -10,7 +10,7 @@ internal static class TemperatureChangeRule
     private const decimal Million = 1_000_000m;
 
     private static readonly ReckonInput Coefficient = ReckonInput
-        .Of("coefficient", Dimension.Ratio, "its temperature coefficient for each kelvin")
+        .Create("coefficient", Dimension.Ratio, "its temperature coefficient for each kelvin")
         .Within(-0.02m, 0.02m);
     private static readonly ReckonInput Rise = ReckonInput.Kelvin("rise", "how much warmer it gets").Within(-300m, 300m);
 

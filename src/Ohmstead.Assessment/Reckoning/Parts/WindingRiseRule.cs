@@ -7,16 +7,16 @@ namespace Ohmstead.Assessment.Reckoning.Parts;
 /// <summary>How hot a winding got.</summary>
 internal static class WindingRiseRule
 {
-    private static readonly ReckonInput Cold = ReckonInput.Of("cold", Dimension.Resistance, "R1, at the start").Within(1e-6m, 1e9m);
+    private static readonly ReckonInput Cold = ReckonInput.Create("cold", Dimension.Resistance, "R1, at the start").Within(1e-6m, 1e9m);
     private static readonly ReckonInput Hot = ReckonInput
-        .Of("hot", Dimension.Resistance, "R2, at once after switching off")
+        .Create("hot", Dimension.Resistance, "R2, at once after switching off")
         .Within(1e-6m, 1e9m);
     private static readonly ReckonInput Start = ReckonInput
-        .Of("start", Dimension.Temperature, "T1, winding and room at the start")
+        .Create("start", Dimension.Temperature, "T1, winding and room at the start")
         .Within(-40m, 100m)
         .Usually("20C");
     private static readonly ReckonInput Room = ReckonInput
-        .Of("room", Dimension.Temperature, "T2, the room at the end")
+        .Create("room", Dimension.Temperature, "T2, the room at the end")
         .Within(-40m, 100m)
         .Usually("20C");
 

@@ -50,7 +50,7 @@ internal static class PreferredValueRule
                 ? LegacyCapacitances
                     .Replace(value)
                     .Select(today =>
-                        Outcome<ReckonedLine>.Of(
+                        Outcome<ReckonedLine>.From(
                             Answers.Figure(
                                 "made today",
                                 today.Value.Value,

@@ -25,7 +25,7 @@ internal static class RatedVoltageRule
         found.Rating is not { } rating
             ? Outcome<Reckoned>.Refused($"{QuantityText.Format(found.Mark)}: {found.Note}")
             : Answers.All(
-                Outcome<ReckonedLine>.Of(
+                Outcome<ReckonedLine>.From(
                     Answers.Figure(
                         "rating to look for",
                         rating.Value,

@@ -68,6 +68,6 @@ internal static class Ages
             found.Add(item);
         }
 
-        return Outcome<IReadOnlyList<T>>.Of(found);
+        return Outcome<IReadOnlyList<T>>.From(found);
     }
 }

@@ -9,7 +9,9 @@ namespace Ohmstead.Assessment.Reckoning.Statistics;
 internal static class AgesAtFailureRule
 {
     private static readonly ReckonInput Items = ReckonInput.List("ages", $"in one unit: {Ages.LookedForm}");
-    private static readonly ReckonInput By = ReckonInput.Of("by", Dimension.Number, "an age, to be told the share failed by it").Optional();
+    private static readonly ReckonInput By = ReckonInput
+        .Create("by", Dimension.Number, "an age, to be told the share failed by it")
+        .Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
@@ -19,7 +21,7 @@ internal static class AgesAtFailureRule
             "ages=..10,5..10,10+,20+,10..20 by=10",
             given =>
                 Ages.Looked(given.List(Items)).Is(out var items, out var reason)
-                    ? IntervalCensoredEstimate.Of(items).Then(found => Answer(found, given))
+                    ? IntervalCensoredEstimate.Compute(items).Then(found => Answer(found, given))
                     : Outcome<Reckoned>.Refused(reason)
         )
         {

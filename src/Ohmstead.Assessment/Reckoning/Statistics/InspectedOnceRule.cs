@@ -19,7 +19,7 @@ internal static class InspectedOnceRule
             given =>
                 Read(given.List(Looks)).Is(out var looks, out var reason)
                     ? CurrentStatus
-                        .Of(looks)
+                        .Estimate(looks)
                         .Then(shares => new Reckoned([
                             .. shares.Select(share =>
                                 Answers.Figure(
@@ -61,6 +61,6 @@ internal static class InspectedOnceRule
             looks.Add(new Inspection(age, bad, looked));
         }
 
-        return Outcome<IReadOnlyList<Inspection>>.Of(looks);
+        return Outcome<IReadOnlyList<Inspection>>.From(looks);
     }
 }

@@ -20,7 +20,7 @@ internal static class LogRankRule
             given =>
                 Ages.Followed(given.List(First)).Is(out var first, out var reason)
                 && Ages.Followed(given.List(Second)).Is(out var second, out reason)
-                    ? LogRank.Of(first, second).Then(Answer)
+                    ? LogRank.Compare(first, second).Then(Answer)
                     : Outcome<Reckoned>.Refused(reason)
         )
         {

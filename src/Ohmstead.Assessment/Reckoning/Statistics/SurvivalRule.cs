@@ -24,7 +24,7 @@ internal static class SurvivalRule
 
     private static Outcome<Reckoned> Work(IReadOnlyList<FollowedItem> items) =>
         SurvivalCurve
-            .Of(items)
+            .Estimate(items)
             .Then(curve => new Reckoned([
                 .. curve.Steps.Select(step =>
                     Answers.Figure(

@@ -11,10 +11,10 @@ internal static class TrendRule
 {
     private static readonly ReckonInput Readings = ReckonInput.List("readings", "time:value, all in one unit each");
     private static readonly ReckonInput At = ReckonInput
-        .Of("at", Dimension.Number, "a time, to be told what a reading then will be")
+        .Create("at", Dimension.Number, "a time, to be told what a reading then will be")
         .Optional();
     private static readonly ReckonInput Limit = ReckonInput
-        .Of("limit", Dimension.Number, "an upper limit, to be told when it may be reached")
+        .Create("limit", Dimension.Number, "an upper limit, to be told when it may be reached")
         .Optional();
 
     internal static ReckonRule Rule { get; } =
@@ -25,7 +25,7 @@ internal static class TrendRule
             "readings=0:0.20,1:0.21,2:0.23,3:0.24,4:0.27 at=6 limit=0.42",
             given =>
                 Read(given.List(Readings)).Is(out var points, out var reason)
-                    ? LinearTrend.Of(points).Is(out var line, out reason)
+                    ? LinearTrend.Fit(points).Is(out var line, out reason)
                         ? Work(line, given)
                         : Outcome<Reckoned>.Refused(reason)
                     : Outcome<Reckoned>.Refused(reason)
@@ -39,7 +39,7 @@ internal static class TrendRule
     {
         var (source, confidence) = (LinearTrend.Source, given.Double(SharedInputs.Confidence));
         return Answers.All([
-            Outcome<ReckonedLine>.Of(
+            Outcome<ReckonedLine>.From(
                 Answers.Figure(
                     "slope",
                     (decimal)line.Slope,
@@ -58,7 +58,7 @@ internal static class TrendRule
                         source
                     )
                 ),
-            Outcome<ReckonedLine>.Of(
+            Outcome<ReckonedLine>.From(
                 Answers.Figure(
                     "value at time 0",
                     (decimal)line.Intercept,
@@ -67,7 +67,7 @@ internal static class TrendRule
                     source
                 )
             ),
-            Outcome<ReckonedLine>.Of(
+            Outcome<ReckonedLine>.From(
                 Answers.Figure(
                     "scatter about the line",
                     (decimal)line.ResidualDeviation,
@@ -128,7 +128,7 @@ internal static class TrendRule
             points.Add(new TrendPoint(x, y));
         }
 
-        return Outcome<IReadOnlyList<TrendPoint>>.Of(points);
+        return Outcome<IReadOnlyList<TrendPoint>>.From(points);
     }
 
     private static bool Number(string text, out double number) =>

@@ -10,10 +10,12 @@ internal static class WeibullRule
 {
     private static readonly ReckonInput Items = ReckonInput.List("ages", $"in one unit: {Ages.LookedForm}");
     private static readonly ReckonInput Share = ReckonInput
-        .Of("share", Dimension.Ratio, "a share failed, to be told its age")
+        .Create("share", Dimension.Ratio, "a share failed, to be told its age")
         .Usually("10%");
-    private static readonly ReckonInput Good = ReckonInput.Of("good-at", Dimension.Number, "an age at which an item is good").Optional();
-    private static readonly ReckonInput Later = ReckonInput.Of("later", Dimension.Number, "a later age").Optional();
+    private static readonly ReckonInput Good = ReckonInput
+        .Create("good-at", Dimension.Number, "an age at which an item is good")
+        .Optional();
+    private static readonly ReckonInput Later = ReckonInput.Create("later", Dimension.Number, "a later age").Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
@@ -23,7 +25,7 @@ internal static class WeibullRule
             "ages=54,187,216,240,244,335,361,373,375,386,500+,500+,500+,500+,500+,500+,500+,500+,500+,500+ share=10% good-at=300 later=500",
             given =>
                 Ages.Looked(given.List(Items)).Is(out var items, out var reason)
-                    ? WeibullFit.Of(items).Is(out var fit, out reason)
+                    ? WeibullFit.Compute(items).Is(out var fit, out reason)
                         ? Work(fit, given)
                         : Outcome<Reckoned>.Refused(reason)
                     : Outcome<Reckoned>.Refused(reason)
@@ -38,15 +40,15 @@ internal static class WeibullRule
         var confidence = given.Double(SharedInputs.Confidence);
         var how = $"{Text(fit.Failures)} failures among {Text(fit.Items)}; log likelihood {Text(fit.LogLikelihood)}";
         return Answers.All([
-            Outcome<ReckonedLine>.Of(Answers.Figure("shape beta", (decimal)fit.Life.Shape, ShownAs.Plain, how, WeibullFit.Source)),
+            Outcome<ReckonedLine>.From(Answers.Figure("shape beta", (decimal)fit.Life.Shape, ShownAs.Plain, how, WeibullFit.Source)),
             fit.ShapeInterval(confidence)
                 .Then(found => Intervals.Line("shape between", found, ShownAs.Plain, "exp(ln beta ± z se)", WeibullFit.Source)),
-            Outcome<ReckonedLine>.Of(
+            Outcome<ReckonedLine>.From(
                 Answers.Figure("scale eta", (decimal)fit.Life.Scale, ShownAs.Plain, "63.2 % have failed by it", WeibullFit.Source)
             ),
             fit.ScaleInterval(confidence)
                 .Then(found => Intervals.Line("scale between", found, ShownAs.Plain, "exp(ln eta ± z se)", WeibullFit.Source)),
-            Outcome<ReckonedLine>.Of(
+            Outcome<ReckonedLine>.From(
                 Answers.Figure("mean life", (decimal)fit.Life.Mean, ShownAs.Plain, "eta gamma(1 + 1/beta)", WeibullFit.Source)
             ),
             Answers.Line(

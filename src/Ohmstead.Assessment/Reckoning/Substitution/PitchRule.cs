@@ -11,7 +11,9 @@ internal static class PitchRule
     private const decimal MillimetresPerMetre = 1000m;
     private const decimal Forming = 0.5m;
 
-    private static readonly ReckonInput Pitch = ReckonInput.Of("pitch", Dimension.Length, "the spacing of the holes").Within(0.0005m, 0.1m);
+    private static readonly ReckonInput Pitch = ReckonInput
+        .Create("pitch", Dimension.Length, "the spacing of the holes")
+        .Within(0.0005m, 0.1m);
 
     internal static ReckonRule Rule { get; } =
         new("pitch", "which radial cans and film parts go into holes so far apart", [Pitch], "pitch=5.08mm", given =>

@@ -9,7 +9,7 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class ChokeInputRule
 {
     private static readonly ReckonInput Winding = ReckonInput
-        .Of("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half")
+        .Create("winding", Dimension.Voltage, "the winding's voltage r.m.s., of one half")
         .Within(1m, 5000m)
         .Optional();
     private static readonly ReckonInput Inductance = SharedInputs.Inductance.Within(0.001m, 200m);
@@ -45,7 +45,7 @@ internal static class ChokeInputRule
         };
 
     private static Outcome<ReckonedLine> Output(string what, GivenInputs given, decimal share) =>
-        Outcome<ReckonedLine>.Of(
+        Outcome<ReckonedLine>.From(
             Answers.Figure(
                 what,
                 given[Winding] * share,

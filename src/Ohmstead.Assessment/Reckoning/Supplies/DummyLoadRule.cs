@@ -9,13 +9,13 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class DummyLoadRule
 {
     private static readonly ReckonInput Rail = ReckonInput
-        .Of("rail", Dimension.Voltage, "the rail, the one that the supply senses")
+        .Create("rail", Dimension.Voltage, "the rail, the one that the supply senses")
         .Within(-1000m, 1000m);
     private static readonly ReckonInput Rated = ReckonInput
-        .Of("rated-current", Dimension.Current, "what the rail may deliver")
+        .Create("rated-current", Dimension.Current, "what the rail may deliver")
         .Within(0.001m, 500m);
     private static readonly ReckonInput Share = ReckonInput
-        .Of("share", Dimension.Ratio, "the share of it to draw, 10 % at least")
+        .Create("share", Dimension.Ratio, "the share of it to draw, 10 % at least")
         .Within(DummyLoad.LeastShare, 1m)
         .Usually("20%");
 

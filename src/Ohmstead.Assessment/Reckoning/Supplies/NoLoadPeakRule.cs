@@ -8,18 +8,18 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class NoLoadPeakRule
 {
     private static readonly ReckonInput Winding = ReckonInput
-        .Of("winding", Dimension.Voltage, "the winding's voltage r.m.s. at full load")
+        .Create("winding", Dimension.Voltage, "the winding's voltage r.m.s. at full load")
         .Within(0.5m, 10_000m);
     private static readonly ReckonInput Regulation = ReckonInput
-        .Of("regulation", Dimension.Ratio, "how far it rises without load")
+        .Create("regulation", Dimension.Ratio, "how far it rises without load")
         .Within(0m, 1m)
         .Usually("20%");
     private static readonly ReckonInput High = ReckonInput
-        .Of("mains-high", Dimension.Ratio, "how far the mains may be high")
+        .Create("mains-high", Dimension.Ratio, "how far the mains may be high")
         .Within(0m, 0.5m)
         .Usually("10%");
     private static readonly ReckonInput Diodes = ReckonInput
-        .Of("diodes", Dimension.Voltage, "the sum of the diode drops in the path")
+        .Create("diodes", Dimension.Voltage, "the sum of the diode drops in the path")
         .Within(0m, 100m)
         .Usually("1.4V");
 

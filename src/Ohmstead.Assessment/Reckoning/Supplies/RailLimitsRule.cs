@@ -9,12 +9,15 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class RailLimitsRule
 {
     private static readonly ReckonInput Rail = ReckonInput
-        .Of("rail", Dimension.Voltage, "its nominal voltage, with its sign")
+        .Create("rail", Dimension.Voltage, "its nominal voltage, with its sign")
         .Within(-1000m, 1000m);
     private static readonly ReckonInput For = ReckonInput
         .Word("list", "which of the lists", "families", "computers", "heaters-and-mains", "all")
         .Usually("all");
-    private static readonly ReckonInput Read = ReckonInput.Of("read", Dimension.Voltage, "what was read").Within(-1000m, 1000m).Optional();
+    private static readonly ReckonInput Read = ReckonInput
+        .Create("read", Dimension.Voltage, "what was read")
+        .Within(-1000m, 1000m)
+        .Optional();
 
     internal static ReckonRule Rule { get; } =
         new(

@@ -8,13 +8,15 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 /// <summary>What a series regulator makes of its input.</summary>
 internal static class RegulatorHeatRule
 {
-    private static readonly ReckonInput Input = ReckonInput.Of("input", Dimension.Voltage, "Vin, at the regulator").Within(-1000m, 1000m);
-    private static readonly ReckonInput Output = ReckonInput.Of("output", Dimension.Voltage, "Vout").Within(-1000m, 1000m);
+    private static readonly ReckonInput Input = ReckonInput
+        .Create("input", Dimension.Voltage, "Vin, at the regulator")
+        .Within(-1000m, 1000m);
+    private static readonly ReckonInput Output = ReckonInput.Create("output", Dimension.Voltage, "Vout").Within(-1000m, 1000m);
     private static readonly ReckonInput Type = ReckonInput
         .Word("type", "the regulator, to be told its headroom", [.. LinearRegulator.All.Select(known => known.Part)])
         .Optional();
     private static readonly ReckonInput Ripple = ReckonInput
-        .Of("ripple", Dimension.Voltage, "the ripple at its input, peak to peak")
+        .Create("ripple", Dimension.Voltage, "the ripple at its input, peak to peak")
         .Within(0m, 1000m)
         .Usually("0V");
 

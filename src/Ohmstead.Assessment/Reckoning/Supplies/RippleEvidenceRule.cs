@@ -8,10 +8,10 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class RippleEvidenceRule
 {
     private static readonly ReckonInput Ripple = ReckonInput
-        .Of("ripple", Dimension.Voltage, "the ripple measured, peak to peak")
+        .Create("ripple", Dimension.Voltage, "the ripple measured, peak to peak")
         .Within(0.0001m, 1000m);
     private static readonly ReckonInput Limit = ReckonInput
-        .Of("limit", Dimension.Capacitance, "the lower limit of the capacitance")
+        .Create("limit", Dimension.Capacitance, "the lower limit of the capacitance")
         .Within(1e-9m, 1m);
 
     internal static ReckonRule Rule { get; } =

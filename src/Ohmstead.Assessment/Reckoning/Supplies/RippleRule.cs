@@ -9,7 +9,7 @@ namespace Ohmstead.Assessment.Reckoning.Supplies;
 internal static class RippleRule
 {
     private static readonly ReckonInput Peak = ReckonInput
-        .Of(
+        .Create(
             "peak",
             Dimension.Voltage,
             "the peak of the winding (of half of it for a centre tap), to be told the waveform and to have the rule of thumb checked"
@@ -17,7 +17,7 @@ internal static class RippleRule
         .Within(2m, 10_000m)
         .Optional();
     private static readonly ReckonInput Wanted = ReckonInput
-        .Of("wanted", Dimension.Voltage, "a ripple, to be told the capacitance for it")
+        .Create("wanted", Dimension.Voltage, "a ripple, to be told the capacitance for it")
         .Within(0.0001m, 1000m)
         .Optional();
     private static readonly ReckonInput Capacitance = SharedInputs.Capacitance.Within(1e-9m, 1m).Optional();
@@ -112,7 +112,13 @@ internal static class RippleRule
             given.Double(SharedInputs.Current) > 0
                 ? (given.Double(Peak) - (0.7 * rectifier.DiodesInPath())) / given.Double(SharedInputs.Current)
                 : 0;
-        var wave = ReservoirWaveform.Of(given.Double(Peak), given.Double(SharedInputs.Mains), given.Double(Capacitance), load, rectifier);
+        var wave = ReservoirWaveform.Compute(
+            given.Double(Peak),
+            given.Double(SharedInputs.Mains),
+            given.Double(Capacitance),
+            load,
+            rectifier
+        );
         var how = $"computed step by step for a load of {Answers.Text((decimal)load, Dimension.Resistance)}";
         var source = Answers.Practice("stiff source, exponential diodes, winding resistance left out");
         yield return wave.Then(found =>

@@ -13,7 +13,7 @@ internal static class BudgetRule
         "standard uncertainties: u, or u*sensitivity, or u@degrees of freedom"
     );
     private static readonly ReckonInput Correlated = ReckonInput
-        .Of("correlation", Dimension.Number, "of the first two components, -1 to 1")
+        .Create("correlation", Dimension.Number, "of the first two components, -1 to 1")
         .Optional();
 
     internal static ReckonRule Rule { get; } =
@@ -58,7 +58,7 @@ internal static class BudgetRule
                 finite
                     ? Answers.Line(
                         "effective degrees of freedom",
-                        Outcome<double>.Of(degrees),
+                        Outcome<double>.From(degrees),
                         ShownAs.Plain,
                         "Welch and Satterthwaite",
                         UncertaintyBudget.Source
@@ -118,7 +118,7 @@ internal static class BudgetRule
             components.Add(new UncertaintyComponent(entry, value, times, freedom));
         }
 
-        return Outcome<IReadOnlyList<UncertaintyComponent>>.Of(components);
+        return Outcome<IReadOnlyList<UncertaintyComponent>>.From(components);
     }
 
     private static (string? Head, double? Tail) Cut(string text, char mark, double otherwise) =>

@@ -8,10 +8,14 @@ namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 /// <summary>What a reading says of its limits.</summary>
 internal static class DecisionRuleRule
 {
-    private static readonly ReckonInput Reading = ReckonInput.Of("reading", Dimension.Number, "the reading, as a plain number");
-    private static readonly ReckonInput Expanded = ReckonInput.Of("uncertainty", Dimension.Number, "U, its expanded uncertainty at k = 2");
-    private static readonly ReckonInput Low = ReckonInput.Of("low", Dimension.Number, "the lower limit").Optional();
-    private static readonly ReckonInput High = ReckonInput.Of("high", Dimension.Number, "the upper limit").Optional();
+    private static readonly ReckonInput Reading = ReckonInput.Create("reading", Dimension.Number, "the reading, as a plain number");
+    private static readonly ReckonInput Expanded = ReckonInput.Create(
+        "uncertainty",
+        Dimension.Number,
+        "U, its expanded uncertainty at k = 2"
+    );
+    private static readonly ReckonInput Low = ReckonInput.Create("low", Dimension.Number, "the lower limit").Optional();
+    private static readonly ReckonInput High = ReckonInput.Create("high", Dimension.Number, "the upper limit").Optional();
 
     internal static ReckonRule Rule { get; } =
         new(
@@ -31,7 +35,7 @@ internal static class DecisionRuleRule
         var (low, high) = (given.Has(Low) ? given[Low] : (decimal?)null, given.Has(High) ? given[High] : (decimal?)null);
         return Answers.All([
             ConformityStatement
-                .Of(given[Reading], given[Expanded], low, high, DecisionRule.Guarded)
+                .Decide(given[Reading], given[Expanded], low, high, DecisionRule.Guarded)
                 .Then(found =>
                     Answers.Figure(
                         "inside with probability",
@@ -42,7 +46,7 @@ internal static class DecisionRuleRule
                     )
                 ),
             .. DecisionRule.All.Select(rule =>
-                ConformityStatement.Of(given[Reading], given[Expanded], low, high, rule).Then(found => Line(rule, found))
+                ConformityStatement.Decide(given[Reading], given[Expanded], low, high, rule).Then(found => Line(rule, found))
             ),
         ]);
     }

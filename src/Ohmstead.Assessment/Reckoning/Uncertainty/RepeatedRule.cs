@@ -12,10 +12,10 @@ internal static class RepeatedRule
     private static readonly ReckonInput Readings = ReckonInput.List("readings", "the readings, as plain numbers");
     private static readonly ReckonInput Second = ReckonInput.List("second", "another quantity read at the same times").Optional();
     private static readonly ReckonInput Times = ReckonInput
-        .Of("times", Dimension.Number, "how much the result moves for one unit of the first")
+        .Create("times", Dimension.Number, "how much the result moves for one unit of the first")
         .Usually("1");
     private static readonly ReckonInput SecondTimes = ReckonInput
-        .Of("second-times", Dimension.Number, "how much it moves for one unit of the second")
+        .Create("second-times", Dimension.Number, "how much it moves for one unit of the second")
         .Usually("1");
 
     internal static ReckonRule Rule { get; } =
@@ -43,10 +43,10 @@ internal static class RepeatedRule
     private static Outcome<Reckoned> One(IReadOnlyList<double> readings) =>
         StandardUncertainty.Deviation(readings).Is(out var deviation, out var reason)
             ? Answers.All(
-                Answers.Line("mean", Outcome<double>.Of(readings.Average()), ShownAs.Plain, $"sum / {Text(readings.Count)}", Guide),
+                Answers.Line("mean", Outcome<double>.From(readings.Average()), ShownAs.Plain, $"sum / {Text(readings.Count)}", Guide),
                 Answers.Line(
                     "standard deviation of one reading",
-                    Outcome<double>.Of(deviation),
+                    Outcome<double>.From(deviation),
                     ShownAs.Plain,
                     $"sqrt(sum of squares / {Text(readings.Count - 1)})",
                     Guide
@@ -63,7 +63,7 @@ internal static class RepeatedRule
 
     private static Outcome<Reckoned> Both(GivenInputs given, IReadOnlyList<double> first, IReadOnlyList<double> second)
     {
-        if (!RepeatedReadings.Of([first, second]).Is(out var both, out var reason))
+        if (!RepeatedReadings.Evaluate([first, second]).Is(out var both, out var reason))
         {
             return Outcome<Reckoned>.Refused(reason);
         }
@@ -74,14 +74,14 @@ internal static class RepeatedRule
             Mean("mean of the second", both, 1),
             Answers.Line(
                 "correlation",
-                Outcome<double>.Of(both.CorrelationOf(0, 1)),
+                Outcome<double>.From(both.CorrelationOf(0, 1)),
                 ShownAs.Plain,
                 $"{Text(both.CovarianceOfMeans(0, 1))} / (u1 u2)",
                 Guide
             ),
             Answers.Line(
                 "standard uncertainty of the sum",
-                Outcome<double>.Of(Math.Sqrt(Math.Max(0, both.Covariance(by, by)))),
+                Outcome<double>.From(Math.Sqrt(Math.Max(0, both.Covariance(by, by)))),
                 ShownAs.Plain,
                 $"of {Text(by[0])} x first + {Text(by[1])} x second, correlation counted",
                 Guide
@@ -90,7 +90,7 @@ internal static class RepeatedRule
     }
 
     private static Outcome<ReckonedLine> Mean(string what, RepeatedReadings both, int quantity) =>
-        Outcome<ReckonedLine>.Of(
+        Outcome<ReckonedLine>.From(
             Answers.Figure(
                 what,
                 (decimal)both.Mean(quantity),
@@ -121,7 +121,7 @@ internal static class RepeatedRule
             numbers.Add(number);
         }
 
-        return Outcome<IReadOnlyList<double>>.Of(numbers);
+        return Outcome<IReadOnlyList<double>>.From(numbers);
     }
 
     private static string Text(double value) => ShownAs.Plain.Text((decimal)value);

@@ -17,9 +17,9 @@ internal static class StandardUncertaintyRule
         "resolution",
         "certificate"
     );
-    private static readonly ReckonInput Value = ReckonInput.Of("value", Dimension.Number, "half the range, the step, or U").From(0m);
+    private static readonly ReckonInput Value = ReckonInput.Create("value", Dimension.Number, "half the range, the step, or U").From(0m);
     private static readonly ReckonInput Coverage = ReckonInput
-        .Of("k", Dimension.Number, "the certificate's coverage factor")
+        .Create("k", Dimension.Number, "the certificate's coverage factor")
         .Within(1m, 5m)
         .Usually("2");
 
@@ -49,7 +49,7 @@ internal static class StandardUncertaintyRule
             "resolution" => (StandardUncertainty.OfResolution(value), $"{text} / sqrt(12)", Guide("F.2.2.1")),
             _ => (StandardUncertainty.OfExpanded(value, given.Double(Coverage)), $"{text} / {given.Text(Coverage)}", Guide("4.3.3")),
         };
-        return Answers.All(Answers.Line("standard uncertainty", Outcome<double>.Of(u), ShownAs.Plain, working, source));
+        return Answers.All(Answers.Line("standard uncertainty", Outcome<double>.From(u), ShownAs.Plain, working, source));
     }
 
     private static Source Guide(string clause) => new("JCGM 100:2008", clause, SourceBasis.Memory);

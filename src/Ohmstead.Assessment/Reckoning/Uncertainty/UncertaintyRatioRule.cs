@@ -7,12 +7,12 @@ namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 /// <summary>Whether a meter is good enough.</summary>
 internal static class UncertaintyRatioRule
 {
-    private static readonly ReckonInput Tolerance = ReckonInput.Of(
+    private static readonly ReckonInput Tolerance = ReckonInput.Create(
         "tolerance",
         Dimension.Number,
         "half the range that is allowed, as a plain number"
     );
-    private static readonly ReckonInput Expanded = ReckonInput.Of(
+    private static readonly ReckonInput Expanded = ReckonInput.Create(
         "uncertainty",
         Dimension.Number,
         "U, the expanded uncertainty at k = 2, in the same unit"
@@ -26,7 +26,7 @@ internal static class UncertaintyRatioRule
             "tolerance=47 uncertainty=29.44",
             given =>
                 TestUncertaintyRatio
-                    .Of(given[Tolerance], given[Expanded])
+                    .Compute(given[Tolerance], given[Expanded])
                     .Then(ratio => new Reckoned([
                         Answers.Figure("ratio", ratio.Ratio, "to 1", ratio.Arithmetic, TestUncertaintyRatio.Source) with
                         {

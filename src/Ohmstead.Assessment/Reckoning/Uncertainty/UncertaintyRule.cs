@@ -8,14 +8,24 @@ namespace Ohmstead.Assessment.Reckoning.Uncertainty;
 /// <summary>From an accuracy specification to an uncertainty.</summary>
 internal static class UncertaintyRule
 {
-    private static readonly ReckonInput Reading = ReckonInput.Of("reading", Dimension.Number, "what the meter shows, as a plain number");
-    private static readonly ReckonInput Accuracy = ReckonInput.Of("accuracy", Dimension.Ratio, "the specification's share of the reading");
+    private static readonly ReckonInput Reading = ReckonInput.Create(
+        "reading",
+        Dimension.Number,
+        "what the meter shows, as a plain number"
+    );
+    private static readonly ReckonInput Accuracy = ReckonInput.Create(
+        "accuracy",
+        Dimension.Ratio,
+        "the specification's share of the reading"
+    );
     private static readonly ReckonInput Digits = ReckonInput
-        .Of("digits", Dimension.Number, "the specification's counts of the last place")
+        .Create("digits", Dimension.Number, "the specification's counts of the last place")
         .Usually("0");
-    private static readonly ReckonInput Resolution = ReckonInput.Of("resolution", Dimension.Number, "what one count is worth").Usually("0");
+    private static readonly ReckonInput Resolution = ReckonInput
+        .Create("resolution", Dimension.Number, "what one count is worth")
+        .Usually("0");
     private static readonly ReckonInput Fixed = ReckonInput
-        .Of("fixed", Dimension.Number, "a part that does not depend on the reading")
+        .Create("fixed", Dimension.Number, "a part that does not depend on the reading")
         .Usually("0");
 
     internal static ReckonRule Rule { get; } =

@@ -22,7 +22,7 @@ public sealed record LotDates(IReadOnlyList<MarkingReading<ManufactureDate>> Mad
     public DateOnly? Youngest => Made.Count == 0 ? null : Made.Max(reading => reading.Value.Last);
 
     /// <summary>The dates of a lot as seen on a day.</summary>
-    public static LotDates Of(Lot lot, DateOnly day)
+    public static LotDates Read(Lot lot, DateOnly day)
     {
         if (lot.Values.DateCode is not { } code)
         {

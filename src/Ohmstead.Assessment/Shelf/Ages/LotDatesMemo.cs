@@ -11,8 +11,8 @@ internal sealed class LotDatesMemo
 
     private readonly Dictionary<(string Lot, DateOnly Came), LotDates> known = [];
 
-    /// <summary>The dates of a lot as seen on a day, as <see cref="LotDates.Of"/> gives them.</summary>
-    internal LotDates Of(Lot lot, DateOnly day)
+    /// <summary>The dates of a lot as seen on a day, as <see cref="LotDates.Read"/> gives them.</summary>
+    internal LotDates For(Lot lot, DateOnly day)
     {
         var key = (lot.Id.Value, LotDates.Came(lot, day));
         if (!known.TryGetValue(key, out var dates))
@@ -22,7 +22,7 @@ internal sealed class LotDatesMemo
                 known.Clear();
             }
 
-            known[key] = dates = LotDates.Of(lot, day);
+            known[key] = dates = LotDates.Read(lot, day);
         }
 
         return dates;

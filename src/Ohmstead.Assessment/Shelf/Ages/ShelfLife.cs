@@ -26,10 +26,10 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     /// the shelf and the record says nothing else. Where a date code can mean several dates the latest is taken: nothing is called too old
     /// that need not be.
     /// </summary>
-    public static ShelfLife? Of(Lot lot, DateOnly day) => Of(lot, day, LotDates.Of);
+    public static ShelfLife? For(Lot lot, DateOnly day) => For(lot, day, LotDates.Read);
 
     /// <summary>The same where what the codes of lots mean is known already.</summary>
-    internal static ShelfLife? Of(Lot lot, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf)
+    internal static ShelfLife? For(Lot lot, DateOnly day, Func<Lot, DateOnly, LotDates> datesOf)
     {
         if ((lot.ShelfLife is null && !lot.Values.Kind.Value.DriesOut) || Start(lot, day, datesOf) is not (var since, var words))
         {
@@ -63,8 +63,8 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
 
     /// <summary>The shelf life of a part that came from no lot: that of a lot of one piece, of which no more is known than its
     /// marks.</summary>
-    public static ShelfLife? Of(PartValues part, DateOnly day) =>
-        Of(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
+    public static ShelfLife? For(PartValues part, DateOnly day) =>
+        For(new Lot(new("the new part", part.Kind.Text, part.Kind.Spot), part, part.Kind.Spot), day);
 
     /// <summary>Whether the shelf life is over on a day.</summary>
     public bool IsOverOn(DateOnly day) => day > Due;
@@ -73,7 +73,7 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
     {
         if (lot.Formed is { } formed && formed.Value <= day)
         {
-            return (formed.Value, LazyText.Of(formed, static formed => "formed on " + formed.Text));
+            return (formed.Value, LazyText.For(formed, static formed => "formed on " + formed.Text));
         }
 
         var dates = datesOf(lot, day);
@@ -84,7 +84,7 @@ public sealed record ShelfLife(DateOnly Since, LazyText SinceWords, DateOnly Due
         }
 
         return lot.Received is { } received
-            ? (received.Value.Latest, LazyText.Of(received, static received => "received " + received.Text))
+            ? (received.Value.Latest, LazyText.For(received, static received => "received " + received.Text))
             : null;
     }
 

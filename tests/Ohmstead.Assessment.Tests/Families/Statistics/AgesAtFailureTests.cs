@@ -9,17 +9,17 @@ public sealed class AgesAtFailureTests
 {
     [Fact]
     public void Four_parts_are_too_few_to_say() =>
-        Assert.Equal("too few to say: 4 of known age, 5 or more wanted", AgesAtFailure.Of(Good(4)).Steps.Refusal);
+        Assert.Equal("too few to say: 4 of known age, 5 or more wanted", AgesAtFailure.Compute(Good(4)).Steps.Refusal);
 
     [Fact]
     public void Parts_of_which_none_failed_have_no_ages_at_failure() =>
-        Assert.Equal("none of 6 has failed, the oldest seen good at 45 years", AgesAtFailure.Of(Good(6)).Steps.Refusal);
+        Assert.Equal("none of 6 has failed, the oldest seen good at 45 years", AgesAtFailure.Compute(Good(6)).Steps.Refusal);
 
     // Six failed between 10 and 12 years, six between 20 and 24: half in each, by symmetry.
     [Fact]
     public void Failures_between_two_looks_share_by_their_numbers()
     {
-        var ages = AgesAtFailure.Of([new(LifeObservation.Between(10, 12), 6), new(LifeObservation.Between(20, 24), 6)]);
+        var ages = AgesAtFailure.Compute([new(LifeObservation.Between(10, 12), 6), new(LifeObservation.Between(20, 24), 6)]);
         Assert.Equal((12, 0, 12), (ages.Observed, ages.FailedByFirstLook, ages.FailedBetweenLooks));
         Assert.Equal(
             [new AgeStep("after 10 and by 12 years", "50 %", "50 %"), new AgeStep("after 20 and by 24 years", "50 %", "100 %")],
@@ -35,7 +35,7 @@ public sealed class AgesAtFailureTests
     {
         double[] hours = [54, 187, 216, 240, 244, 335, 361, 373, 375, 386];
         var life = AgesAtFailure
-            .Of([.. hours.Select(age => new LikeItems(LifeObservation.FailedAt(age), 1)), new(LifeObservation.GoodAt(500), 10)])
+            .Compute([.. hours.Select(age => new LikeItems(LifeObservation.FailedAt(age), 1)), new(LifeObservation.GoodAt(500), 10)])
             .Life.Value;
         Assert.Equal(1.7208, life.Fit.Life.Shape, 1e-3);
         Assert.Equal(606.5280, life.Fit.Life.Scale, 0.1);
@@ -47,7 +47,7 @@ public sealed class AgesAtFailureTests
     public void A_life_that_may_be_anything_is_not_told() =>
         Assert.False(
             AgesAtFailure
-                .Of([
+                .Compute([
                     new(LifeObservation.FoundBadAt(40), 1),
                     new(LifeObservation.FoundBadAt(41), 1),
                     new(LifeObservation.FoundBadAt(42), 1),

@@ -31,7 +31,7 @@ public sealed class PartLifeTests
     public void A_part_fitted_on_a_known_day_has_an_exact_age()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Equal(LifeObservation.GoodAt(189 / 365.25), new PartLife(fitted, false, fitted, new(2026, 9, 19), null).Observation());
+        Assert.Equal(LifeObservation.GoodAt(189 / 365.25), new ObservedLife(fitted, false, fitted, new(2026, 9, 19), null).Observation());
     }
 
     // Good on the tenth day, bad on the twelfth: it failed after 10 days and by 12, not "by 0.1 years".
@@ -41,7 +41,7 @@ public sealed class PartLifeTests
         var fitted = new DateOnly(2026, 3, 14);
         Assert.Equal(
             LifeObservation.Between(10 / 365.25, 12 / 365.25),
-            new PartLife(fitted, false, fitted, new(2026, 3, 24), new(2026, 3, 26)).Observation()
+            new ObservedLife(fitted, false, fitted, new(2026, 3, 24), new(2026, 3, 26)).Observation()
         );
         Assert.Equal("after 10 days and by 12 days", FamilyWords.Range(new FailureMass(10 / 365.25, 12 / 365.25, 1)));
     }
@@ -51,23 +51,23 @@ public sealed class PartLifeTests
     public void A_part_that_fails_at_once_failed_within_a_day()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Equal(LifeObservation.FoundBadAt(1 / 365.25), new PartLife(fitted, false, fitted, null, fitted).Observation());
+        Assert.Equal(LifeObservation.FoundBadAt(1 / 365.25), new ObservedLife(fitted, false, fitted, null, fitted).Observation());
     }
 
     [Fact]
     public void A_part_only_looked_at_while_new_says_nothing()
     {
         var fitted = new DateOnly(2026, 3, 14);
-        Assert.Null(new PartLife(fitted, false, fitted, fitted, null).Observation());
+        Assert.Null(new ObservedLife(fitted, false, fitted, fitted, null).Observation());
     }
 
     [Fact]
     public void A_part_of_unknown_age_says_nothing() =>
-        Assert.Null(new PartLife(null, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
+        Assert.Null(new ObservedLife(null, true, new(2020, 3, 14), null, new(2020, 3, 14)).Observation());
 
     [Fact]
     public void A_part_looked_at_before_it_was_made_says_nothing() =>
         Assert.Null(Original(new(1979, 1, 1), null, new(1979, 1, 1)).Observation());
 
-    private static PartLife Original(DateOnly first, DateOnly? good, DateOnly? failed) => new(Middle1980, true, first, good, failed);
+    private static ObservedLife Original(DateOnly first, DateOnly? good, DateOnly? failed) => new(Middle1980, true, first, good, failed);
 }

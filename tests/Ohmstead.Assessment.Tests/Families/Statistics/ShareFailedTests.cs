@@ -40,5 +40,5 @@ public sealed class ShareFailedTests
     }
 
     private static FamilyStatistics Family(int failed, int measured) =>
-        new(new("paper", null, null), measured, measured, 1, failed, 0, 0, AgesAtFailure.Of([]));
+        new(new("paper", null, null), measured, measured, 1, failed, 0, 0, AgesAtFailure.Compute([]));
 }

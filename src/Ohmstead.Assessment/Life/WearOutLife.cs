@@ -13,10 +13,10 @@ namespace Ohmstead.Assessment.Life;
 /// <param name="Place">The place.</param>
 /// <param name="Start">When it began to be used, or null when that is not known.</param>
 /// <param name="Estimate">The two dates with their working, or what is missing for them.</param>
-public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<RemainingLife> Estimate)
+public sealed record WearOutLife(PlaceHistory Place, LifeStart? Start, Outcome<RemainingLife> Estimate)
 {
     /// <summary>What the estimate was made from, one line each.</summary>
-    public ImmutableArray<LazyText> Given => From is null ? [] : GivenFor(Place, From, Start!);
+    public ImmutableArray<LazyText> Inputs => From is null ? [] : GivenFor(Place, From, Start!);
 
     // How the board runs, where an estimate was made from it.
     private DutyWords? From { get; init; }
@@ -27,7 +27,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     /// <summary>The last day on which what sits there was measured, or null.</summary>
     public DateOnly? LastRead =>
         Place
-            .Readings.LastOrDefault(reading => !reading.IsNew && reading.EmptiedOn is null && ReferenceEquals(reading.Lot, Place.Sitting))
+            .Readings.LastOrDefault(reading => !reading.IsNew && reading.EmptiedOn is null && ReferenceEquals(reading.Lot, Place.FittedLot))
             ?.Visit.Date.Value;
 
     /// <summary>The dates alone, or null where there is no estimate.</summary>
@@ -37,25 +37,25 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
     /// <param name="places">The places of the board.</param>
     /// <param name="duty">How the board runs, or null when it is not known.</param>
     /// <param name="made">When the board was made, or its design; null when not known.</param>
-    internal static ImmutableArray<PartLife> Of(ImmutableArray<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
+    internal static ImmutableArray<WearOutLife> For(ImmutableArray<PlaceHistory> places, BoardDuty? duty, Written<RoughDate>? made)
     {
-        List<PartLife>? lives = null;
+        List<WearOutLife>? lives = null;
         var known = duty is { Fault: null } ? new DutyWords(duty) : null;
         foreach (var place in places)
         {
             if (!place.IsEmpty && place.Values.Kind.Value.DriesOut)
             {
-                (lives ??= []).Add(Of(place, duty, known, LifeStart.Of(place, made)));
+                (lives ??= []).Add(For(place, duty, known, LifeStart.For(place, made)));
             }
         }
 
         return lives is null ? [] : [.. lives];
     }
 
-    private static PartLife Of(PlaceHistory place, BoardDuty? duty, DutyWords? known, LifeStart? start)
+    private static WearOutLife For(PlaceHistory place, BoardDuty? duty, DutyWords? known, LifeStart? start)
     {
         var missing =
-            place.FittedBy is not null && place.Sitting is null ? "the lot that it was fitted from is not known"
+            place.FittedBy is not null && place.FittedLot is null ? "the lot that it was fitted from is not known"
             : place.Values.Life is null ? "its rated life is not written, as in life: 2000 h"
             : place.Values.Temperature is null ? "the temperature of its rated life is not written, as in temperature: 105 °C"
             : duty is null ? "neither the board nor the collection says its duty in hours a year and temperature"
@@ -65,13 +65,19 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         return missing is null ? Estimated(place, known!, start!) : new(place, start, Outcome<RemainingLife>.Refused(missing));
     }
 
-    private static PartLife Estimated(PlaceHistory place, DutyWords known, LifeStart start)
+    private static WearOutLife Estimated(PlaceHistory place, DutyWords known, LifeStart start)
     {
         var duty = known.Duty;
         var (life, rated) = (place.Values.Life!, place.Values.Temperature!);
         const decimal secondsPerHour = 3600m;
         var hours = (double)(life.Value.Value / secondsPerHour);
-        var models = LifeModels.Of(hours, (double)rated.Value.Value, duty.Phases, RippleShare.Of(place)?.Share, VoltageShare(place));
+        var models = LifeModels.Estimate(
+            hours,
+            (double)rated.Value.Value,
+            duty.Phases,
+            RippleShare.Compute(place)?.Share,
+            VoltageShare(place)
+        );
         if (!models.Is(out var estimates, out var reason))
         {
             return new(place, start, Outcome<RemainingLife>.Refused(reason));
@@ -93,12 +99,12 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
         var given = new List<LazyText>(4)
         {
             new(() =>
-                $"rated {life.Text} at {rated.Text} ({(place.Sitting is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), "
+                $"rated {life.Text} at {rated.Text} ({(place.FittedLot is { } lot ? "lot " + lot.Id.Value : "as listed for the place")}), "
                 + $"{start.Words}"
             ),
             known.Taken,
         };
-        if (RippleShare.Of(place) is { } ripple)
+        if (RippleShare.Compute(place) is { } ripple)
         {
             given.Add(ripple.Working);
         }
@@ -113,7 +119,7 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
             given.Add(doubling);
         }
 
-        if (place.Sitting is { } old && ShelfBefore(old, start.First) is { } lain)
+        if (place.FittedLot is { } old && ShelfBefore(old, start.First) is { } lain)
         {
             given.Add(lain);
         }
@@ -123,12 +129,12 @@ public sealed record PartLife(PlaceHistory Place, LifeStart? Start, Outcome<Rema
 
     // Nobody states how much of its life a part loses on the shelf: it is told, not counted.
     private static LazyText? ShelfBefore(Lot lot, DateOnly fitted) =>
-        lot.Values.DateCode is null || LotDates.Of(lot, fitted).Youngest is not { } made || made.AddYears(ShelfLife.UsualYears) > fitted
+        lot.Values.DateCode is null || LotDates.Read(lot, fitted).Youngest is not { } made || made.AddYears(ShelfLife.UsualYears) > fitted
             ? null
             : new(() =>
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"made {LotDates.Of(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was "
+                    $"made {LotDates.Read(lot, fitted).Words}, {(fitted.DayNumber - made.DayNumber) / 365} years or more before it was "
                         + $"fitted: not counted, but seals age on the shelf too"
                 )
             );

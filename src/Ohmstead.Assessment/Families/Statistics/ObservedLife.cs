@@ -4,7 +4,7 @@ namespace Ohmstead.Assessment.Families.Statistics;
 
 /// <summary>What the readings of one part say about its life. Small, since it is kept of every part of every board that was
 /// measured.</summary>
-public readonly record struct PartLife
+public readonly record struct ObservedLife
 {
     private const int None = -1;
     private const double DaysPerYear = 365.25;
@@ -16,7 +16,7 @@ public readonly record struct PartLife
         failed;
 
     /// <summary>What was seen, on which days.</summary>
-    public PartLife(DateOnly? start, bool isOriginal, DateOnly firstLook, DateOnly? lastGood, DateOnly? failed)
+    public ObservedLife(DateOnly? start, bool isOriginal, DateOnly firstLook, DateOnly? lastGood, DateOnly? failed)
     {
         this.start = start?.DayNumber ?? None;
         IsOriginal = isOriginal;

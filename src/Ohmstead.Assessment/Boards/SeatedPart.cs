@@ -6,14 +6,14 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.Boards;
 
 /// <summary>One part in a place, from when it came there until it went, with the readings of that time.</summary>
-internal readonly struct Sitting
+internal readonly struct SeatedPart
 {
     private const int TestBit = 1 << 30;
 
     private readonly IReadOnlyList<AssessedReading> readings;
     private readonly DateOnly? fitted;
 
-    private Sitting(PartValues values, DateOnly? fitted, IReadOnlyList<AssessedReading> readings)
+    private SeatedPart(PartValues values, DateOnly? fitted, IReadOnlyList<AssessedReading> readings)
     {
         Values = values;
         this.fitted = fitted;
@@ -44,11 +44,11 @@ internal readonly struct Sitting
     }
 
     /// <summary>The part that came with the board, in a place that was never worked on: nothing is to be told apart.</summary>
-    internal static Sitting OfOriginal(PlaceHistory place) => new(place.Part.Values, null, InOrder(OfWhatSatThere(place.Readings)));
+    internal static SeatedPart Original(PlaceHistory place) => new(place.Part.Values, null, InOrder(OfWhatSatThere(place.Readings)));
 
     /// <summary>The parts that were read in a place, the original first. One of a lot that is not known is left out: nothing says what it
     /// is.</summary>
-    internal static IEnumerable<Sitting> Of(PlaceHistory place, IReadOnlyList<WorkMoment> work)
+    internal static IEnumerable<SeatedPart> Find(PlaceHistory place, IReadOnlyList<WorkMoment> work)
     {
         var all = OfWhatSatThere(place.Readings);
         int[] changes = [.. all.Select(reading => Changes(work, Moments.OfReading(reading)))];
@@ -96,7 +96,7 @@ internal readonly struct Sitting
     private static bool SatThere(AssessedReading reading) => !reading.IsNew && reading.EmptiedOn is null;
 
     /// <summary>What the readings say about its life, or null when none decided.</summary>
-    internal PartLife? Life(Part part, BoardHistory board, IReadOnlyList<WorkMoment> work)
+    internal ObservedLife? Life(Part part, BoardHistory board, IReadOnlyList<WorkMoment> work)
     {
         DateOnly? first = null,
             good = null,
@@ -145,7 +145,7 @@ internal readonly struct Sitting
             return null;
         }
 
-        return new(fitted ?? PartStart.Of(part, board.Board, board.Design, looked), IsOriginal, looked, good, failed);
+        return new(fitted ?? PartStart.Find(part, board.Board, board.Design, looked), IsOriginal, looked, good, failed);
     }
 
     // Those of one moment are one look.

@@ -4,7 +4,7 @@ using Ohmstead.Records.Model;
 namespace Ohmstead.Assessment.History;
 
 /// <summary>The parts and points of a board: the design's, with what the board itself says in their place.</summary>
-public static class PartsList
+public static class BoardWithDesign
 {
     /// <summary>Parts by reference, in the order of the design, the board's own ones after them.</summary>
     public static IReadOnlyDictionary<string, Part> Merge(ImmutableArray<Part> own, ImmutableArray<Part> design) =>
