@@ -129,7 +129,9 @@ internal sealed class WhyCommand(Terminal terminal)
                 board.Places.Select(place => place.Part.Ref.Value).Concat(board.Points.Select(point => point.Name.Value))
             );
             terminal.Error.WriteLine(
-                Nearest.Told($"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'", near == at ? null : near)
+                near == at
+                    ? $"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'"
+                    : Nearest.Told($"{board.Board.Id.Value} has no part and no point '{Printable.Of(at)}'", near)
             );
             return ExitCode.Usage;
         }

@@ -113,6 +113,11 @@ internal static class EnteredValues
             }
         }
 
+        if (Bare(word) && AsFigure(word, kind, measures) is { } figured)
+        {
+            return (null, null, $"'{word}' has no unit; write {figured}");
+        }
+
         return (
             null,
             null,
@@ -120,6 +125,31 @@ internal static class EnteredValues
                 + "gain=140"
         );
     }
+
+    private static bool Bare(string word) => word.Length > 0 && word.All(letter => char.IsAsciiDigit(letter) || letter is '.' or '-');
+
+    // What the figure may have been meant as, in the units of the place; nothing is taken for meant.
+    private static string? AsFigure(string word, PartKind? kind, PointMeasure? measures) =>
+        measures switch
+        {
+            PointMeasure.Voltage => $"{word}V or {word}mV, or ripple={word}mV",
+            PointMeasure.Current => $"{word}mA or {word}A",
+            PointMeasure.Frequency => $"{word}Hz or {word}kHz",
+            PointMeasure.Temperature => $"{word}C",
+            PointMeasure.Hours => $"hours={word}",
+            PointMeasure.Result => "pass or fail",
+            null => kind?.Family switch
+            {
+                PartFamily.Capacitor => $"{word}uF, {word}nF or {word}pF, an ESR as {word}ohm, a loss factor as loss_factor={word}",
+                PartFamily.Resistor or PartFamily.Coil or PartFamily.Fuse => $"{word}ohm, {word}kohm or {word}Mohm",
+                PartFamily.Inductor => $"{word}uH or {word}mH, a winding as {word}ohm",
+                PartFamily.Crystal => $"{word}kHz or {word}MHz",
+                PartFamily.Transistor => $"gain={word}, or {word}V",
+                PartFamily.Other => $"{word}V or {word}mV",
+                _ => null,
+            },
+            _ => null,
+        };
 
     private static bool IsSaid(string word, Dimension dimension) =>
         word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ','))

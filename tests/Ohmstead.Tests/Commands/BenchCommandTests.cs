@@ -139,7 +139,7 @@ public sealed class BenchCommandTests
 
     [Theory]
     [InlineData("47,6\n", "'47,6' is no value with a unit")]
-    [InlineData("1 2 3\n", "'3' is no value with a unit")]
+    [InlineData("1 2 3\n", "'3' has no unit; write 3")]
     [InlineData("C33 1\n", "'C33' is no value with a unit")]
     public void What_is_not_understood_is_said_and_the_walk_stays_where_it_is(string typed, string told)
     {

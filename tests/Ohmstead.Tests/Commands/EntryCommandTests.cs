@@ -217,6 +217,18 @@ public sealed class EntryCommandTests
         "C3",
         "4,7uF"
     )]
+    [InlineData(
+        "'4.7' has no unit; write 4.7uF, 4.7nF or 4.7pF, an ESR as 4.7ohm, a loss factor as loss_factor=4.7\n",
+        "SP-0007",
+        "C3",
+        "4.7"
+    )]
+    [InlineData("'500' has no unit; write 500ohm, 500kohm or 500Mohm\n", "SP-0010", "P1", "500")]
+    [InlineData("'10' has no unit; write 10uH or 10mH, a winding as 10ohm\n", "SP-0010", "L1", "10")]
+    [InlineData("'90' has no unit; write 90V or 90mV\n", "SP-0010", "V3", "90")]
+    [InlineData("'-14.9' has no unit; write -14.9V or -14.9mV, or ripple=-14.9mV\n", "SP-0010", "HT", "--", "-14.9")]
+    [InlineData("'4' has no unit; write hours=4\n", "SP-0010", "soak", "4")]
+    [InlineData("'1' has no unit; write pass or fail\n", "SP-0010", "audio", "1")]
     [InlineData("'5uF' gives capacitance a second time; say which is meant, as in capacitance=5uF\n", "SP-0007", "C3", "4uF", "5uF")]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {

@@ -218,7 +218,7 @@ public sealed class WhyCommandTests
 
     [Theory]
     [InlineData("SP-0O14", "C2", "there is no board or lot 'SP-0O14', 'SP-0014' is the nearest\n")]
-    [InlineData("SP-0014", "C22", "SP-0014 has no reading of 'C22', 'C2' is the nearest\n")]
+    [InlineData("SP-0014", "C22", "SP-0014 has no part and no point 'C22', 'C2' is the nearest\n")]
     public void A_misspelt_name_is_answered_with_the_nearest(string board, string place, string expected)
     {
         var run = Why(board, place);
