@@ -30,7 +30,8 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
                 CultureInfo.InvariantCulture,
                 $"{(pair.Measured is { } measured ? VerdictWords.Describe(measured) : "the test")} "
                     + $"{(pair.PassesFirst ? "passes" : "fails")} on line {pair.First.Line} and "
-                    + $"{(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done between: which of the two holds is not known"
+                    + $"{(pair.PassesFirst ? "fails" : "passes")} on line {pair.Second.Line}, with nothing done "
+                    + $"between: which of the two holds is not known"
             )
         );
 

@@ -255,7 +255,8 @@ public static class Judge
         : LazyText
     {
         protected override string Write() =>
-            $"{VerdictWords.Describe(measured)} {reading.Text} against {limit.InWords} ({VerdictWords.Describe(limit.Kind)}, {limit.Origin}): "
+            $"{VerdictWords.Describe(measured)} {reading.Text} against {limit.InWords} "
+            + $"({VerdictWords.Describe(limit.Kind)}, {limit.Origin}): "
             + $"{VerdictWords.Describe(outcome)}"
             + (reason is null ? string.Empty : $", {reason}");
     }

@@ -68,7 +68,8 @@ public static class FuseSubstitution
                 FitReason.Doubt(
                     Standard,
                     () =>
-                        $"rated by {FuseLetters.Systems.WordFor(now)} for {FuseLetters.Systems.WordFor(was)}: the one opens at 1.35 x its rating "
+                        $"rated by {FuseLetters.Systems.WordFor(now)} for {FuseLetters.Systems.WordFor(was)}: "
+                        + "the one opens at 1.35 x its rating "
                         + "within an hour, the other carries 1.5 x "
                         + "for one, so the same figure is another fuse",
                     Systems

@@ -127,7 +127,8 @@ internal static class FarReadings
     }
 
     private static string Message(Verdict verdict, decimal read, Quantity against, string what) =>
-        $"{VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} {VerdictWords.Short(against)}";
+        $"{VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text} is {Factor(read, against.Value)} {what} "
+        + VerdictWords.Short(against);
 
     private static string Factor(decimal reading, decimal mark) =>
         reading > mark
