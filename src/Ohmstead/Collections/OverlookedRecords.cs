@@ -132,11 +132,7 @@ internal sealed class OverlookedRecords(CollectionFolder folder)
         {
             var info = new FileInfo(file);
             // A link is not followed, and a pipe, which has no length, would keep whoever opens it waiting.
-            if (
-                info.LinkTarget is not null
-                || (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None
-                || info.Length == 0
-            )
+            if (info.LinkTarget is not null || (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None || info.Length == 0)
             {
                 return null;
             }

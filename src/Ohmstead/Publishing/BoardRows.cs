@@ -12,7 +12,8 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     /// <param name="target">Whose files they become.</param>
     public BoardRows(ReportFolder target)
     {
-        (Json, Csv) = (new(target), new(target));
+        Json = new(target);
+        Csv = new(target);
         objects = new(Json.Buffer);
     }
 

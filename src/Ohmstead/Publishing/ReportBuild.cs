@@ -8,7 +8,6 @@ using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
-using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Report.Tables;
 using Ohmstead.Running;
