@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -10,32 +11,31 @@ internal static class MarkedQuantityRules
     /// <remarks>A second quantity beside the right one is no contradiction: a suppressor may hold a resistor.</remarks>
     internal static (Written<Quantity> Value, string Message, string NextStep)? Contradiction(string name, PartValues values)
     {
-        var own = values.Kind.Value.Family switch
+        var (own, value) = values.Kind.Value.Family switch
         {
-            PartFamily.Capacitor => "capacitance",
-            PartFamily.Resistor => "resistance",
-            PartFamily.Inductor => "inductance",
-            _ => null,
+            PartFamily.Capacitor => (Measured.Capacitance, values.Capacitance),
+            PartFamily.Resistor => (Measured.Resistance, values.Resistance),
+            PartFamily.Inductor => (Measured.Inductance, values.Inductance),
+            _ => default,
         };
-        var given = new[]
-        {
-            (Key: "capacitance", Value: values.Capacitance),
-            (Key: "resistance", Value: values.Resistance),
-            (Key: "inductance", Value: values.Inductance),
-        };
-        if (own is null || given.Any(pair => pair.Key == own && pair.Value is not null))
+        if (value is not null || values.Kind.Value.Family is not (PartFamily.Capacitor or PartFamily.Resistor or PartFamily.Inductor))
         {
             return null;
         }
 
         // The resistance of a winding is written of a coil of which nothing else is known.
-        var wrong = given.FirstOrDefault(pair => pair.Value is not null && (own, pair.Key) is not ("inductance", "resistance"));
-        return wrong.Value is null
+        var resistance = own == Measured.Inductance ? null : values.Resistance;
+        var (other, wrong) =
+            values.Capacitance is { } capacitance ? (Measured.Capacitance, capacitance)
+            : values.Inductance is { } inductance ? (Measured.Inductance, inductance)
+            : (Measured.Resistance, resistance);
+        return wrong is null
             ? null
             : (
-                wrong.Value,
-                $"{name} is of kind '{values.Kind.Text}' and gives {wrong.Key} {wrong.Value.Text}, but no {own}",
-                $"write {own}: with the value it is marked with, or mend the kind"
+                wrong,
+                $"{name} is of kind '{values.Kind.Text}' and gives {VerdictWords.Describe(other)} {wrong.Text}, but no "
+                    + VerdictWords.Describe(own),
+                $"write {VerdictWords.Describe(own)}: with the value it is marked with, or mend the kind"
             );
     }
 }

@@ -13,12 +13,12 @@ public sealed class ReferenceRepeated : IBoardCheck
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>
-        Repeated(board, "parts", board.Board.Parts.Select(part => part.Ref))
-            .Concat(Repeated(board, "points", board.Board.Points.Select(point => point.Name)));
+        Repeated(board, "parts", board.Board.Parts.Length, board.Board.Parts.Select(part => part.Ref))
+            .Concat(Repeated(board, "points", board.Board.Points.Length, board.Board.Points.Select(point => point.Name)));
 
-    private IEnumerable<Finding> Repeated(BoardUnderCheck board, string list, IEnumerable<Written<string>> names)
+    private IEnumerable<Finding> Repeated(BoardUnderCheck board, string list, int count, IEnumerable<Written<string>> names)
     {
-        var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
+        var first = new Dictionary<string, Written<string>>(count, StringComparer.Ordinal);
         foreach (var name in names)
         {
             if (!first.TryAdd(name.Value, name))
