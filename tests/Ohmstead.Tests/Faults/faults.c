@@ -253,8 +253,8 @@ OPENAT(openat64)
       if (!of_handle(dirfd(list), path)) { errno = before; return real(list); } \
       int what = turn("list", #name, path); \
       if (what > 0) { note(1, "list", #name, path, "", what); errno = what; return NULL; } \
-      if (what == KILLED) { kill(getpid(), SIGKILL); } \
       note(what != NOTHING, "list", #name, path, "", 0); \
+      if (what == KILLED) { kill(getpid(), SIGKILL); } \
       errno = before; return real(list); }
 LIST(readdir, dirent)
 LIST(readdir64, dirent64)
