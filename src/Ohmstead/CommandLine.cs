@@ -74,6 +74,7 @@ internal static class CommandLine
                     ("found", () => new FoundCommand(terminal).Build()),
                     ("decide", () => new DecideCommand(terminal).Build()),
                     ("work", () => new WorkCommand(terminal).Build()),
+                    ("remove", () => new RemoveCommand(terminal).Build()),
                     ("wait", () => new WaitCommand(terminal).Build()),
                     ("whereabouts", () => new WhereaboutsCommand(terminal).Build()),
                 ]

@@ -41,6 +41,10 @@ internal sealed class EntryOptions
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
         CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]);
 
+    /// <summary>A command that takes those of them which have to do with who works on what, and when.</summary>
+    public Command BareCommand(string name, string description, params IEnumerable<Symbol> own) =>
+        CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Trial]);
+
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
         shared.Read(parsed, terminal.Error) is { } run

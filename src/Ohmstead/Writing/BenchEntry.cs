@@ -31,6 +31,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     /// <summary>True to tell verdicts alone, as in a row of readings.</summary>
     public bool IsBrief { get; init; }
 
+    /// <summary>What is done to the entry, in a word, and what would be.</summary>
+    public (string Is, string WouldBe) Done { get; init; } = ("added", "would add");
+
     /// <summary>Enters.</summary>
     /// <param name="board">The board.</param>
     /// <param name="who">The day and who works, for a visit that is new.</param>
@@ -168,7 +171,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         if (!IsBrief)
         {
-            var did = $"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? "would add" : "added")} ";
+            var did = $"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? Done.WouldBe : Done.Is)} ";
             foreach (var line in done.Line.Split('\n'))
             {
                 terminal.Out.WriteLine(Printable.Of(did + line));
