@@ -75,6 +75,7 @@ internal static class CommandLine
                     ("decide", () => new DecideCommand(terminal).Build()),
                     ("work", () => new WorkCommand(terminal).Build()),
                     ("remove", () => new RemoveCommand(terminal).Build()),
+                    ("correct", () => new CorrectCommand(terminal).Build()),
                     ("wait", () => new WaitCommand(terminal).Build()),
                     ("whereabouts", () => new WhereaboutsCommand(terminal).Build()),
                 ]

@@ -41,6 +41,7 @@ public sealed class CommandTests(PublishedProgram published)
             { "whereabouts SP-0012 lent --to 'Two Weirs museum' --until 2027-03-31", 0 },
             { "whereabouts SP-0012 'came back'", 1 },
             { "remove SP-0007 C3", 1 },
+            { "correct SP-0007 +80V 80.3V --because 'misread the scale'", 0 },
             { "wait SP-0007 'a pen, two belts' --blocks soak", 0 },
             { "start collection lighthouse --name 'Fog signals: of the old light'", 0 },
             { "start board SP-0021 --design bench-supply --serial 0731", 0 },

@@ -39,10 +39,11 @@ public sealed class Assessor
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
         var parts = BoardWithDesign.Merge(board.Parts, design?.Parts ?? []);
         var points = BoardWithDesign.Merge(board.Points, design?.Points ?? []);
-        var visits = InOrder(board.Bench);
+        var bench = CorrectedBench.Of(InOrder(board.Bench), parts, workshop.Lots);
+        var visits = bench.Visits;
         var timeline = new Timeline(visits, parts);
-        var read = new BoardReadings(workshop, judge, timeline, parts, points);
-        var readings = read.Readings(visits);
+        var read = new BoardReadings(workshop, judge, timeline, parts, points, bench);
+        var readings = read.Readings();
         var builder = new PlaceBuilder(workshop, timeline, judge, readings);
         ImmutableArray<PlaceHistory> places = [.. parts.Values.Select(builder.Build)];
         var history = new BoardHistory(
@@ -52,11 +53,14 @@ public sealed class Assessor
             places,
             readings,
             [.. points.Values],
-            read.Proofs(visits),
+            read.Proofs(),
             AnsweredFinding.Collect(visits, timeline, parts),
             BoardHazards.Collect(board, design, visits, timeline, places),
             timeline.LastWork
-        );
+        )
+        {
+            Doubtful = bench.Doubtful,
+        };
         var sitting = NewPiece.On(places, lotDates.For);
         var (claims, asked) = new BoardClaims(board, timeline, readings, workshop).Collect(sitting);
         var shares = pieces.IsEmpty ? PieceShares.ShareOut(claims, lots.Passed) : pieces;

@@ -11,27 +11,33 @@ namespace Ohmstead.Assessment.Boards;
 /// <param name="timeline">What sat where and when.</param>
 /// <param name="parts">The parts of the board and of its design.</param>
 /// <param name="points">Their test points.</param>
+/// <param name="bench">What was written at the bench, each correction in the place of what it corrects.</param>
 internal sealed class BoardReadings(
     Workshop workshop,
     ReadingJudge judge,
     Timeline timeline,
     IReadOnlyDictionary<string, Part> parts,
-    IReadOnlyDictionary<string, TestPoint> points
+    IReadOnlyDictionary<string, TestPoint> points,
+    CorrectedBench bench
 )
 {
     /// <summary>All readings, oldest first.</summary>
-    internal ImmutableArray<AssessedReading> Readings(ImmutableArray<BenchVisit> visits)
+    internal ImmutableArray<AssessedReading> Readings()
     {
+        var visits = bench.Visits;
         var result = ImmutableArray.CreateBuilder<AssessedReading>(visits.Sum(visit => visit.Readings.Length));
         for (var order = 0; order < visits.Length; order++)
         {
             foreach (var reading in visits[order].Readings)
             {
-                // A reading that names a part is judged as the part's, wherever the probe was held.
                 result.Add(
-                    reading is { Point: { } point, Part: null, Lot: null }
-                        ? AtPoint(visits[order], order, reading, points.GetValueOrDefault(point.Value))
-                        : OfPart(visits[order], order, reading)
+                    reading.InsteadOf is null
+                        ? Judged(visits[order], order, reading)
+                        : Judged(visits[order], order, reading) with
+                        {
+                            Corrects = Judged(visits[order], order, reading.InsteadOf),
+                            Known = bench.KnownAt(reading),
+                        }
                 );
             }
         }
@@ -40,17 +46,32 @@ internal sealed class BoardReadings(
     }
 
     /// <summary>All proofs, oldest first.</summary>
-    internal ImmutableArray<AssessedProof> Proofs(ImmutableArray<BenchVisit> visits) =>
+    internal ImmutableArray<AssessedProof> Proofs() =>
         [
-            .. visits.SelectMany(
+            .. bench.Visits.SelectMany(
                 (visit, order) =>
                     visit.Proofs.Select(proof =>
-                    {
-                        var point = points.GetValueOrDefault(proof.Point.Value);
-                        return new AssessedProof(visit, order, proof, point, judge.AtPoint(visit, proof.Values, point, proof.Instrument));
-                    })
+                        proof.InsteadOf is null
+                            ? Judged(visit, order, proof)
+                            : Judged(visit, order, proof) with
+                            {
+                                Corrects = Judged(visit, order, proof.InsteadOf),
+                            }
+                    )
             ),
         ];
+
+    private AssessedProof Judged(BenchVisit visit, int order, Proof proof)
+    {
+        var point = points.GetValueOrDefault(proof.Point.Value);
+        return new(visit, order, proof, point, judge.AtPoint(visit, proof.Values, point, proof.Instrument));
+    }
+
+    // A reading that names a part is judged as the part's, wherever the probe was held.
+    private AssessedReading Judged(BenchVisit visit, int order, Reading reading) =>
+        reading is { Point: { } point, Part: null, Lot: null }
+            ? AtPoint(visit, order, reading, points.GetValueOrDefault(point.Value))
+            : OfPart(visit, order, reading);
 
     private AssessedReading AtPoint(BenchVisit visit, int order, Reading reading, TestPoint? point)
     {
@@ -66,8 +87,8 @@ internal sealed class BoardReadings(
         {
             Point = point,
             At = reading.State is { Value: ReadingState.AsLeft }
-                ? Timeline.AfterWorkOf(visit, order, reading.Spot)
-                : Moment.At(order, reading.Spot),
+                ? Timeline.AfterWorkOf(visit, order, reading.TakenAt)
+                : Moment.At(order, reading.TakenAt),
         };
     }
 
@@ -113,7 +134,7 @@ internal sealed class BoardReadings(
         return new(visit, order, reading, part, lot, verdicts)
         {
             IsNew = isNew,
-            At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.Spot) : Moment.At(order, reading.Spot),
+            At = afterWork ? Timeline.AfterWorkOf(visit, order, reading.TakenAt) : Moment.At(order, reading.TakenAt),
         };
     }
 }

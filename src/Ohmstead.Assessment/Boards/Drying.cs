@@ -118,7 +118,7 @@ public sealed record Drying(string Place, DateOnly Since, string For, DateOnly U
     }
 
     // What was proved before the wash of the same day was proved dry.
-    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Length > 0 && Moment.At(order, visit.Proofs[^1].Spot) > At;
+    private bool HasProofAfter(BenchVisit visit, int order) => visit.Proofs.Length > 0 && Moment.At(order, visit.Proofs[^1].TakenAt) > At;
 
     private static (decimal Days, string Words)? Time(WorkEntry work)
     {

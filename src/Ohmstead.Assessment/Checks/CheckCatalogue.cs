@@ -11,6 +11,7 @@ public static class CheckCatalogue
     public static IReadOnlyList<IBoardCheck> Boards { get; } =
     [
         new CalibrationExpired(),
+        new CorrectionDoubtful(),
         new DateCodeImpossible(),
         new DateInFuture(),
         new DateOutOfOrder(),

@@ -22,7 +22,15 @@ public sealed record AssessedReading(
 )
 {
     /// <summary>When it was taken: where it is written; one taken as left, after the work of its visit at that place.</summary>
-    public Moment At { get; init; } = Moment.At(VisitOrder, Reading.Spot);
+    public Moment At { get; init; } = Moment.At(VisitOrder, Reading.TakenAt);
+
+    /// <summary>Since when it is known: since it was taken, and for a correction since that was written.</summary>
+    public Moment KnownSince => Known ?? At;
+
+    internal Moment? Known { get; init; }
+
+    /// <summary>What was written wrongly and counts no more, with what it had said; null for nearly all.</summary>
+    public AssessedReading? Corrects { get; init; }
 
     /// <summary>The test point it was taken at, or null when it was taken of a part or the point is not known.</summary>
     public TestPoint? Point { get; init; }
@@ -48,7 +56,10 @@ public sealed record AssessedReading(
 public sealed record AssessedProof(BenchVisit Visit, int VisitOrder, Proof Proof, TestPoint? Point, ImmutableArray<Verdict> Verdicts)
 {
     /// <summary>When it was proved.</summary>
-    public Moment At { get; } = Moment.At(VisitOrder, Proof.Spot);
+    public Moment At { get; } = Moment.At(VisitOrder, Proof.TakenAt);
+
+    /// <summary>What was written wrongly and counts no more, with what it had said; null for nearly all.</summary>
+    public AssessedProof? Corrects { get; init; }
 
     /// <summary>What the entry as a whole says; inside means passed.</summary>
     public VerdictOutcome Outcome { get; } = Outcomes.Together(Verdicts, Proof.Result);

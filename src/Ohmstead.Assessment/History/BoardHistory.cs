@@ -44,6 +44,9 @@ public record BoardHistory(
     /// <summary>Where it is and whose it is.</summary>
     public Whereabouts Whereabouts { get; } = Whereabouts.From(Board.Whereabouts);
 
+    /// <summary>Corrections that correct nothing, each with the reason.</summary>
+    public ImmutableArray<DoubtfulCorrection> Doubtful { get; init; } = [];
+
     /// <summary>The last day on which something was done, or null.</summary>
     public DateOnly? LastWork => LastWorkAt.Visit < 0 ? null : Visits[LastWorkAt.Visit].Date.Value;
 

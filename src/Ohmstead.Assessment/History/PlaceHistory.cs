@@ -124,12 +124,12 @@ public sealed record PlaceHistory(
 
     private AssessedReading? FirstAgainstSince(Moment moment)
     {
-        var first = Tested is { } tested && PassedTest == false && tested.At > moment ? tested : null;
+        var first = Tested is { } tested && PassedTest == false && tested.KnownSince > moment ? tested : null;
         for (var at = 0; at < StoodBy.Length; at++)
         {
             if (
                 StoodBy[at] is { Verdict.Outcome: VerdictOutcome.Outside or VerdictOutcome.Undecided, By: var by }
-                && by.At > moment
+                && by.KnownSince > moment
                 && (first is null || first.At > by.At)
             )
             {

@@ -39,11 +39,13 @@ public static class BenchBinding
     ];
 
     /// <summary>All visits of a file; a visit without a date is reported and left out.</summary>
-    public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", Visit);
+    public static ImmutableArray<BenchVisit> Visits(Fields file) => Each(file, "bench", static fields => Visit(fields, Reading));
 
     /// <summary>All visits with parts of the drawer.</summary>
     public static ImmutableArray<BenchVisit> StockVisits(Fields file) =>
-        Each(file, "bench", fields => Visit(fields) is { } visit ? visit with { Scrapped = Each(fields, "scrapped", Scrapped) } : null);
+        Each(file, "bench", fields =>
+            Visit(fields, ReadingOfALot) is { } visit ? visit with { Scrapped = Each(fields, "scrapped", Scrapped) } : null
+        );
 
     internal static ImmutableArray<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
         where T : class
@@ -90,7 +92,7 @@ public static class BenchBinding
         return (items, isWhole && unread is null ? UnreadNames.None : new(unread ?? [], !isWhole));
     }
 
-    private static BenchVisit? Visit(Fields fields)
+    private static BenchVisit? Visit(Fields fields, Func<Fields, Reading> reading)
     {
         var date = fields.Date("date");
         var visit = new BenchVisit(date ?? new(default, string.Empty, fields.Spot), fields.Spot)
@@ -100,7 +102,7 @@ public static class BenchBinding
             Instrument = fields.Id("instrument"),
             Powered = fields.Text("powered"),
             Found = Each(fields, "found", Found),
-            Readings = Each(fields, "readings", Reading),
+            Readings = Each(fields, "readings", reading),
             Work = Each(fields, "work", Work),
             Decided = Each(fields, "decided", Decided),
             Proofs = Each(fields, "proof", Proof),
@@ -115,7 +117,14 @@ public static class BenchBinding
             ? new(at, what, severity, fields.Spot)
             : null;
 
-    private static Reading Reading(Fields fields)
+    private static Reading Reading(Fields fields) =>
+        ReadingOfALot(fields) with
+        {
+            Corrects = fields.Date("corrects"),
+            Because = fields.Text("because"),
+        };
+
+    private static Reading ReadingOfALot(Fields fields)
     {
         var values = ImmutableArray.CreateBuilder<ReadValue>(2);
         foreach (var (key, measured) in ReadingKeys)
@@ -218,6 +227,8 @@ public static class BenchBinding
             Result = fields.Word("result", Vocabulary.Results),
             Instrument = fields.Id("instrument"),
             Verdict = fields.Word("verdict", Vocabulary.Verdicts),
+            Corrects = fields.Date("corrects"),
+            Because = fields.Text("because"),
             Note = fields.Text("note"),
         };
     }

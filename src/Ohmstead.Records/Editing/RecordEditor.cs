@@ -101,6 +101,20 @@ public sealed class RecordEditor
     /// <param name="item">The item, as one line of YAML.</param>
     public bool Holds(string list, string item) => Holds(Root, list, item);
 
+    /// <summary>The single values of an entry at the bench, by key; none where no entry begins at that place.</summary>
+    /// <param name="spot">Where it begins.</param>
+    public IReadOnlyDictionary<string, string> EntryAt(Spot spot) =>
+        Root.ValueOf("bench") is SequenceNode visits
+            ? visits
+                .Items.OfType<MappingNode>()
+                .SelectMany(visit => visit.Entries.Select(entry => entry.Value).OfType<SequenceNode>())
+                .SelectMany(list => list.Items.OfType<MappingNode>())
+                .Where(entry => entry.Spot == spot)
+                .SelectMany(entry => entry.Entries)
+                .Where(entry => entry.Value is ScalarNode)
+                .ToDictionary(entry => entry.Key, entry => ((ScalarNode)entry.Value).Text, StringComparer.Ordinal)
+            : new Dictionary<string, string>(StringComparer.Ordinal);
+
     private bool Holds(MappingNode mapping, string key, string item)
     {
         if (mapping.ValueOf(key) is not SequenceNode list || EntryOf(item) is not { } entry)

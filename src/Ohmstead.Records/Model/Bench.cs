@@ -104,6 +104,18 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     /// <summary>The verdict written beside it.</summary>
     public Written<WrittenVerdict>? Verdict { get; init; }
 
+    /// <summary>The day of the entry that was written down wrongly and in whose stead this one counts; null for nearly all.</summary>
+    public Written<DateOnly>? Corrects { get; init; }
+
+    /// <summary>Why that entry is known to be wrong.</summary>
+    public Written<string>? Because { get; init; }
+
+    /// <summary>That entry, once it was found.</summary>
+    public Reading? InsteadOf { get; init; }
+
+    /// <summary>Where in the record it was taken: a correction was taken where the wrong entry stands.</summary>
+    public Spot TakenAt => InsteadOf?.TakenAt ?? Spot;
+
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }
 }
@@ -276,6 +288,18 @@ public sealed record Proof(Written<string> Point, ImmutableArray<ReadValue> Valu
 
     /// <summary>The verdict written beside it.</summary>
     public Written<WrittenVerdict>? Verdict { get; init; }
+
+    /// <summary>The day of the entry that was written down wrongly and in whose stead this one counts; null for nearly all.</summary>
+    public Written<DateOnly>? Corrects { get; init; }
+
+    /// <summary>Why that entry is known to be wrong.</summary>
+    public Written<string>? Because { get; init; }
+
+    /// <summary>That entry, once it was found.</summary>
+    public Proof? InsteadOf { get; init; }
+
+    /// <summary>Where in the record it was taken: a correction was taken where the wrong entry stands.</summary>
+    public Spot TakenAt => InsteadOf?.TakenAt ?? Spot;
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }

@@ -108,6 +108,14 @@ public static class BenchShape
     public static Key Decision { get; } =
         Key.Word("decision", Vocabulary.Decisions, "no decision about a part", "What a person decided.").Needed();
     public static Key Because { get; } = Key.Text("because", "Why.", "this family fails shorted").Needed();
+    public static Key Corrects { get; } =
+        Key.Date(
+            "corrects",
+            "The day of the entry about the same place that was written down wrongly: this one counts in its stead, as of that day.",
+            "2026-03-14"
+        );
+    public static Key WrittenWrongly { get; } =
+        Key.Text("because", "Why the entry of that day is known to be wrong.", "read off the wrong scale of the meter");
     public static Key Scrapped { get; } = Key.Count("count", "How many pieces went to the bin.", "1").Needed();
     public static Key File { get; } =
         Key.Text("file", "The picture, from the root of the collection.", "photos/SP-0007/front.png").Needed();
@@ -158,8 +166,20 @@ public static class BenchShape
                 Result,
                 Method,
                 Verdict,
+                Corrects,
+                WrittenWrongly,
                 Note,
             ]
+        );
+
+    /// <summary>A reading of a lot in the drawer. What came in is measured again, not corrected: whoever fitted a piece of it relied on
+    /// it.</summary>
+    public static Shape ReadingOfALot { get; } =
+        new(
+            "reading in the drawer",
+            Reading.Description,
+            Reading.Example,
+            [.. Reading.Keys.Where(key => key != Corrects && key != WrittenWrongly)]
         );
 
     /// <summary>Something done.</summary>
@@ -195,7 +215,21 @@ public static class BenchShape
             "proof",
             "A measurement or test that proves the board.",
             "{ point: +15V, voltage: 15.06 V, ripple: 4 mV }",
-            [Point.Needed(), Voltage, Ripple, Current, Frequency, Temperature, Hours, Result, Instrument, Verdict, Note]
+            [
+                Point.Needed(),
+                Voltage,
+                Ripple,
+                Current,
+                Frequency,
+                Temperature,
+                Hours,
+                Result,
+                Instrument,
+                Verdict,
+                Corrects,
+                WrittenWrongly,
+                Note,
+            ]
         );
 
     /// <summary>A picture.</summary>
@@ -233,6 +267,10 @@ public static class BenchShape
             "drawer visit",
             "One visit to the bench with parts of the drawer. New visits are appended at the end.",
             "{ date: 2026-03-14, by: RK }",
-            [.. OfAVisit[..^1], Key.List("scrapped", Scrap, "Pieces of lots that went to the bin."), Note]
+            [
+                .. OfAVisit[..^1].Select(key => key.Name == "readings" ? Key.List("readings", ReadingOfALot, "What was measured.") : key),
+                Key.List("scrapped", Scrap, "Pieces of lots that went to the bin."),
+                Note,
+            ]
         );
 }

@@ -83,6 +83,14 @@ internal static class BenchLog
         {
             html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
         }
+
+        foreach (var proof in board.Proofs)
+        {
+            if (proof.VisitOrder == order && CorrectionWords.Told(proof) is { } corrected)
+            {
+                html.Open(Tag.P).Text($"{proof.Proof.Point.Value}: {corrected}");
+            }
+        }
     }
 
     private static void Found(HtmlWriter html, BoardAssessment board, BenchVisit visit, HashSet<Observation> open)
@@ -224,6 +232,11 @@ internal static class BenchLog
         {
             using var line = html.Open(Tag.P);
             VerdictMark.Test(html, result.Value == TestResult.Pass);
+        }
+
+        if (CorrectionWords.Told(assessed) is { } corrected)
+        {
+            html.Open(Tag.P).Text(corrected);
         }
 
         if (assessed.Reading.Note is { } note)

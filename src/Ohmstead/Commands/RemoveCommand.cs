@@ -28,7 +28,8 @@ internal sealed class RemoveCommand(Terminal terminal)
         var command = options.BareCommand(
             "remove",
             """
-            Take back an entry of today that was a slip. What stands of another day stays.
+            Take back an entry of today that was a slip. What stands of another day stays; 'correct' corrects
+            a reading or a proof of it.
 
             Examples:
               ohmstead enter SP-0007 C3 31.8uF --lifted
@@ -88,7 +89,7 @@ internal sealed class RemoveCommand(Terminal terminal)
                 null,
                 new(
                     $"{board} has no entry of {day}; what stands of another day stays",
-                    "enter today what is so, and say with --note what was wrong"
+                    $"correct a reading: ohmstead correct {board} PLACE VALUE --because REASON"
                 )
             ),
             [] => (null, new($"no entry of {day} is the one meant, out of these: {Listed(Numbered(entries))}", Choose)),

@@ -99,6 +99,18 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"  {place.Part.Ref.Value}: outside its limit, kept by decision: {place.Decision!.Because.Value}");
         }
 
+        // What failed and was corrected is told wherever the state is: nobody should have to look for it.
+        foreach (var reading in board.Readings.Where(static one => one.Corrects is { Overall: VerdictOutcome.Outside }))
+        {
+            var of = (reading.Reading.Part ?? reading.Reading.Point ?? reading.Reading.Lot)?.Value;
+            Line($"  {of}: {CorrectionWords.Told(reading)}");
+        }
+
+        foreach (var proof in board.Proofs.Where(static one => one.Corrects is { Outcome: VerdictOutcome.Outside }))
+        {
+            Line($"  {proof.Proof.Point.Value}: {CorrectionWords.Told(proof)}");
+        }
+
         foreach (var open in board.MeasureAgain)
         {
             Line($"  to measure again, {open.At}: {open.Text}");
@@ -173,6 +185,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Verdicts(reading.Verdicts);
             Lines(
                 [
+                    .. CorrectionWords.Told(reading) is { } corrected ? new[] { corrected } : [],
                     .. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method),
                     .. WhyNotes.Of(board, reading).Select(note => note.Line),
                 ],
@@ -187,6 +200,7 @@ internal sealed class WhyCommand(Terminal terminal)
                     + $"{VerdictWords.Describe(proof.Outcome)}"
             );
             Verdicts(proof.Verdicts);
+            Lines(CorrectionWords.Told(proof) is { } corrected ? [corrected] : [], "  ");
             Lines(
                 PointNotes
                     .Compute(board, proof)

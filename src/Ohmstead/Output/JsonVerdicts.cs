@@ -55,14 +55,23 @@ internal static class JsonVerdicts
                             reading.Visit.Date.Text,
                             reading.Reading.StateWord,
                             reading.Reading.Spot.Line,
-                            reading.Verdicts
+                            reading.Verdicts,
+                            CorrectionWords.Told(reading)
                         );
                     }
                 }
 
                 foreach (var proof in board.Proofs.Where(proof => at is null || at == proof.Proof.Point.Value))
                 {
-                    Entry(json, proof.Proof.Point.Value, proof.Visit.Date.Text, "proof", proof.Proof.Spot.Line, proof.Verdicts);
+                    Entry(
+                        json,
+                        proof.Proof.Point.Value,
+                        proof.Visit.Date.Text,
+                        "proof",
+                        proof.Proof.Spot.Line,
+                        proof.Verdicts,
+                        CorrectionWords.Told(proof)
+                    );
                 }
 
                 json.WriteEndArray();
@@ -96,7 +105,15 @@ internal static class JsonVerdicts
         json.WriteEndObject();
     }
 
-    private static void Entry(Utf8JsonWriter json, string of, string date, string state, int line, ImmutableArray<Verdict> verdicts)
+    private static void Entry(
+        Utf8JsonWriter json,
+        string of,
+        string date,
+        string state,
+        int line,
+        ImmutableArray<Verdict> verdicts,
+        string? corrected
+    )
     {
         foreach (var verdict in verdicts)
         {
@@ -109,6 +126,11 @@ internal static class JsonVerdicts
             json.WriteString("reading", verdict.Reading.Text);
             json.WriteString("outcome", VerdictWords.Describe(verdict.Outcome));
             json.WriteString("why", verdict.Why);
+            if (corrected is not null)
+            {
+                json.WriteString("corrected", corrected);
+            }
+
             if (verdict.Limit is { } limit)
             {
                 Limit(json, limit);

@@ -24,6 +24,15 @@ internal sealed record SaidReading(string Place, IReadOnlyList<string> Values)
 
     /// <summary>Anything the next person should know.</summary>
     public string? Note { get; init; }
+
+    /// <summary>The entry that it corrects, by its keys: what is not said anew is as it was there. Null where it corrects none.</summary>
+    public IReadOnlyDictionary<string, string>? InsteadOf { get; init; }
+
+    /// <summary>The day of that entry, as it is written.</summary>
+    public string? Corrects { get; init; }
+
+    /// <summary>Why that entry is wrong.</summary>
+    public string? Because { get; init; }
 }
 
 /// <summary>An entry that is ready to be spliced in.</summary>
@@ -77,6 +86,17 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         foreach (var (key, value) in read)
         {
             line[key] = value;
+        }
+
+        line[BenchShape.Corrects.Name] = said.Corrects;
+        line[BenchShape.WrittenWrongly.Name] = said.Because;
+        foreach (var (key, value) in said.InsteadOf ?? new Dictionary<string, string>(StringComparer.Ordinal))
+        {
+            // The verdict was that on the wrong figure, and what was noted may have been about it.
+            if (key != BenchShape.Verdict.Name && key != BenchShape.Note.Name && line.GetValueOrDefault(key) is null)
+            {
+                line[key] = value;
+            }
         }
 
         return FlowText.Mapping(shape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));

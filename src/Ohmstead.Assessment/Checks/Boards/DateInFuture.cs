@@ -14,7 +14,7 @@ public sealed class DateInFuture : IBoardCheck
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         var dates = board
-            .Assessment.Visits.Select(visit => visit.Date)
+            .Board.Bench.Select(visit => visit.Date)
             .Concat(board.Board.Waiting.Select(wait => wait.Since))
             .Concat(board.Board.Whereabouts.Select(step => step.Date));
         foreach (var date in dates.Where(date => date.Value > board.Today))

@@ -59,7 +59,12 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
 
     /// <summary>What a reading shows, as evidence.</summary>
     internal Evidence By(AssessedReading reading, Verdicts.Verdict verdict) =>
-        new(LazyText.For(verdict, static one => one.Why), reading.Visit.Date.Value, reading.Reading.Spot, PathOf(reading))
+        new(
+            reading.Corrects is null ? LazyText.For(verdict, static one => one.Why) : CorrectionWords.Beside(verdict.Why, reading),
+            reading.Visit.Date.Value,
+            reading.Reading.Spot,
+            PathOf(reading)
+        )
         {
             Kind = EvidenceKind.Reading,
         };
@@ -121,7 +126,7 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
             yield return (wait.Spot, null);
         }
 
-        foreach (var visit in Board.Visits)
+        foreach (var visit in Board.Board.Bench)
         {
             yield return (visit.Spot, null);
             foreach (
@@ -149,14 +154,14 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
             ", ",
             reading.Reading.Values.Select(value => value.Value.Text).Concat(reading.Reading.Result is { } result ? [result.Text] : [])
         );
-        return $"{of} {(reading.IsNew ? "new, " : string.Empty)}read: {values}";
+        return CorrectionWords.Beside($"{of} {(reading.IsNew ? "new, " : string.Empty)}read: {values}", reading);
     }
 
     private static string Words(AssessedProof proof)
     {
         var values = proof.Proof.Values.Select(value => value.Measured == Measured.Hours ? value.Value.Text + " h" : value.Value.Text);
         var results = proof.Proof.Result is { } result ? values.Append(result.Text) : values;
-        return $"{proof.Proof.Point.Value} proved: {string.Join(", ", results)}";
+        return CorrectionWords.Beside($"{proof.Proof.Point.Value} proved: {string.Join(", ", results)}", proof);
     }
 
     private static string Words(WorkEntry work) =>

@@ -35,6 +35,7 @@ public static class CheckEffects
             CheckEffect.SaidElsewhere,
             "readings of an instrument long out of calibration are undecided, and count as such"
         ),
+        ("correction-doubtful", CheckEffect.HoldsBack, "which of two entries says what was so is not known"),
         ("date-code-impossible", CheckEffect.Told, "a print says how old a part is, not whether it works"),
         ("date-in-future", CheckEffect.HoldsBack, "what has not happened proves nothing"),
         (
