@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace Ohmstead.Report.Tests.Pages;
 
 /// <summary>An entry that was written wrongly and its correction, on the page of the board.</summary>
