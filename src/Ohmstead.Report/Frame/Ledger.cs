@@ -2,44 +2,89 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Frame;
 
-/// <summary>A column of a table.</summary>
-/// <param name="Name">Its heading.</param>
-/// <param name="IsNumber">True when it holds numbers of one unit: they stand to the right.</param>
-/// <param name="IsShort">True when it holds dates or names that are never broken over lines.</param>
-/// <param name="IsPlain">True when its cells explain themselves and need no name before them where the table is too narrow for
-/// columns.</param>
-internal readonly record struct Column(string Name, bool IsNumber = false, bool IsShort = false, bool IsPlain = false)
-{
-    /// <summary>A column of text.</summary>
-    public static implicit operator Column(string name) => new(name);
-}
-
 /// <summary>A table whose cells carry the name of their column, so that a narrow screen can show every cell on a line of its own.</summary>
-internal readonly ref struct Ledger
+/// <param name="columns">Its columns, in order; the first one heads the rows.</param>
+internal sealed class Ledger<TRow>(params Column<TRow>[] columns)
 {
-    private readonly HtmlWriter html;
-    private readonly Column[] columns;
-    private readonly Element table;
+    /// <summary>What a row is found by on its page; or null.</summary>
+    public Func<TRow, ElementId?>? Anchor { get; init; }
 
-    private Ledger(HtmlWriter html, Column[] columns, Element table)
-    {
-        this.html = html;
-        this.columns = columns;
-        this.table = table;
-    }
+    /// <summary>True for a table that is narrow enough to stay one on every screen.</summary>
+    public bool IsCompact { get; init; }
 
-    /// <summary>Starts a table with its head row.</summary>
+    /// <summary>Writes the table.</summary>
     /// <param name="html">The page.</param>
     /// <param name="name">What it holds, for those who do not see it.</param>
-    /// <param name="columns">Its columns; the first one heads the rows.</param>
-    /// <param name="isCompact">True for one that is narrow enough to stay a table on every screen.</param>
-    /// <param name="rows">The file that holds all its rows, when more than these are there; or null.</param>
-    public static Ledger Open(HtmlWriter html, string name, Column[] columns, bool isCompact = false, string? rows = null)
+    /// <param name="rows">Its rows.</param>
+    public void Write(HtmlWriter html, string name, IEnumerable<TRow> rows)
     {
-        var whole = html.Open(Tag.Table, isCompact ? ClassName.Compact : ClassName.Ledger).With(TextAttribute.AriaLabel, name);
-        if (rows is not null)
+        using var table = Open(html, name);
+        using var body = html.Open(Tag.TBody);
+        foreach (var row in rows)
         {
-            whole.With(TextAttribute.Rows, rows);
+            WriteRow(html, row);
+        }
+    }
+
+    /// <summary>Writes the table with its rows in groups, each under a line of its own.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="name">What it holds, for those who do not see it.</param>
+    /// <param name="groups">The groups, in order.</param>
+    /// <param name="head">Writes what the rows of a group have in common.</param>
+    public void WriteGroups<TKey>(HtmlWriter html, string name, IEnumerable<IGrouping<TKey, TRow>> groups, Action<HtmlWriter, TKey> head)
+    {
+        using var table = Open(html, name);
+        foreach (var group in groups)
+        {
+            using var body = html.Open(Tag.TBody);
+            using (html.Open(Tag.Tr))
+            {
+                using var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, columns.Length);
+                head(html, group.Key);
+            }
+
+            foreach (var row in group)
+            {
+                WriteRow(html, row);
+            }
+        }
+    }
+
+    /// <summary>Writes the table with rows that were written before.</summary>
+    /// <param name="html">The page.</param>
+    /// <param name="name">What it holds, for those who do not see it.</param>
+    /// <param name="rows">What <see cref="WriteRow"/> wrote.</param>
+    /// <param name="all">The file that holds all rows, when more than these are there.</param>
+    public void WriteWritten(HtmlWriter html, string name, ReadOnlySpan<byte> rows, string all)
+    {
+        using var table = Open(html, name, all);
+        using var body = html.Open(Tag.TBody);
+        html.Unescaped(rows);
+    }
+
+    /// <summary>Writes one row.</summary>
+    public void WriteRow(HtmlWriter html, TRow row)
+    {
+        var line = html.Open(Tag.Tr);
+        if (Anchor?.Invoke(row) is { } anchor)
+        {
+            line.With(anchor);
+        }
+
+        for (var at = 0; at < columns.Length; at++)
+        {
+            columns[at].WriteCell(html, row, isHead: at == 0);
+        }
+
+        line.Close();
+    }
+
+    private Element Open(HtmlWriter html, string name, string? all = null)
+    {
+        var table = html.Open(Tag.Table, IsCompact ? ClassName.Compact : ClassName.Ledger).With(TextAttribute.AriaLabel, name);
+        if (all is not null)
+        {
+            table.With(TextAttribute.Rows, all);
         }
 
         using (html.Open(Tag.THead))
@@ -47,45 +92,10 @@ internal readonly ref struct Ledger
             using var row = html.Open(Tag.Tr);
             foreach (var column in columns)
             {
-                var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeColumn);
-                if (column.IsNumber)
-                {
-                    cell.With(ClassName.Number);
-                }
-
-                cell.Text(column.Name);
+                column.WriteHeading(html);
             }
         }
 
-        return new(html, columns, whole);
+        return table;
     }
-
-    /// <summary>Rows that are put into their table later: never disposed of, since no table was opened.</summary>
-    public static Ledger Rows(HtmlWriter html, Column[] columns) => new(html, columns, default);
-
-    /// <summary>Starts the cell that heads a row.</summary>
-    public Element Head()
-    {
-        var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
-        return columns[0].IsShort ? cell.With(ClassName.Short) : cell;
-    }
-
-    /// <summary>Starts a cell of a column, counted from 0.</summary>
-    public Element Cell(int column)
-    {
-        var cell = html.Open(Tag.Td);
-        if (columns[column].IsNumber)
-        {
-            cell.With(ClassName.Number);
-        }
-        else if (columns[column].IsShort)
-        {
-            cell.With(ClassName.Short);
-        }
-
-        return columns[column].IsPlain ? cell : cell.With(TextAttribute.Column, columns[column].Name);
-    }
-
-    /// <summary>Ends the table.</summary>
-    public void Dispose() => table.Dispose();
 }

@@ -15,19 +15,10 @@ namespace Ohmstead.Report.Frame;
 /// <param name="Path">The file of the first page without its ending, from the root of the report.</param>
 /// <param name="Heading">What the table holds.</param>
 /// <param name="Remark">In which order, and what else is to be said under the heading.</param>
-/// <param name="Columns">Its columns.</param>
+/// <param name="Table">Its columns.</param>
 /// <param name="RowsAPage">How many rows a page holds; a hundred kilobytes is the most for a page.</param>
 /// <param name="Label">What a page is told by: the name or date in its first row.</param>
-/// <param name="Row">Writes a row.</param>
-internal sealed record LongTable<T>(
-    string Path,
-    string Heading,
-    string Remark,
-    Column[] Columns,
-    int RowsAPage,
-    Func<T, string> Label,
-    Action<HtmlWriter, Ledger, T> Row
-)
+internal sealed record LongTable<T>(string Path, string Heading, string Remark, Ledger<T> Table, int RowsAPage, Func<T, string> Label)
 {
     // Not written into a page but loaded as a file of script, where no character of a string can end it.
     private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
@@ -49,15 +40,7 @@ internal sealed record LongTable<T>(
     /// <param name="most">How many are written here.</param>
     public void WriteStart(HtmlWriter html, IReadOnlyList<T> items, int most)
     {
-        using (var table = Ledger.Open(html, Heading, Columns))
-        {
-            using var body = html.Open(Tag.TBody);
-            foreach (var item in items.Take(most))
-            {
-                Row(html, table, item);
-            }
-        }
-
+        Table.Write(html, Heading, items.Take(most));
         WriteRest(html, items.Count, most);
     }
 
@@ -96,10 +79,9 @@ internal sealed record LongTable<T>(
             rows.Clear();
             ends.Clear();
             var html = new HtmlWriter(rows);
-            var cells = Ledger.Rows(html, Columns);
             foreach (var item in items.Skip(page * RowsAPage).Take(RowsAPage))
             {
-                Row(html, cells, item);
+                Table.WriteRow(html, item);
                 ends.Add(rows.Written.Length);
             }
 
@@ -147,12 +129,7 @@ internal sealed record LongTable<T>(
         }
 
         TablePages.Links(html, Path, $"Pages of {Heading}, above", labels, page);
-        using (Ledger.Open(html, Heading, Columns, rows: Path[(Path.LastIndexOf('/') + 1)..] + Suffix))
-        {
-            using var body = html.Open(Tag.TBody);
-            html.Unescaped(rows);
-        }
-
+        Table.WriteWritten(html, Heading, rows, Path[(Path.LastIndexOf('/') + 1)..] + Suffix);
         TablePages.Links(html, Path, $"Pages of {Heading}, below", labels, page);
         Below?.Invoke(html);
     }

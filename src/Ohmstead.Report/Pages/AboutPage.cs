@@ -15,9 +15,15 @@ namespace Ohmstead.Report.Pages;
 /// made.</summary>
 public static class AboutPage
 {
-    private static readonly Column[] DrawingColumns = ["Shape", "Says", "Means"];
-    private static readonly Column[] RuleColumns = ["Rule", "Asks", "Source"];
-    private static readonly Column[] StateColumns = ["State", "When"];
+    private static readonly Ledger<(Verdict Example, string Means)> Shapes = new(
+        new("Shape", (html, shape) => Shape(html, shape.Example)),
+        new("Says", shape => VerdictWords.Describe(shape.Example.Outcome)),
+        new("Means", shape => shape.Means)
+    );
+    private static readonly Ledger<BoardState> StatesAndWhen = new(
+        new("State", (html, state) => StateMark.Write(html, state)),
+        new("When", state => CollectionWords.When(state))
+    );
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context) =>
@@ -48,7 +54,7 @@ public static class AboutPage
 
     private static void Limits(HtmlWriter html)
     {
-        using var entry = Entry.Open(html, "limits", "Three kinds of limit", "a verdict names the one it used");
+        using var section = Section.Open(html, "limits", "Three kinds of limit", "a verdict names the one it used");
         var list = html.Open(Tag.Dl);
         Term(html, "Delivery limit", "what a new part must keep: its marked tolerance, its data sheet");
         Term(html, "End-of-life limit", "what a worn part may reach and still not count as failed");
@@ -68,27 +74,23 @@ public static class AboutPage
 
     private static void Rules(HtmlWriter html, DecisionRule chosen)
     {
-        using var entry = Entry.Open(html, "decision", "Near a limit", $"this collection decides by: {chosen.Name}");
+        using var section = Section.Open(html, "decision", "Near a limit", $"this collection decides by: {chosen.Name}");
         html.Open(Tag.P)
             .Text(
                 "Where the instrument and what it is good for are on record, the reading has an expanded uncertainty U with k = 2 "
                     + $"({ReadingUncertainty.Rule}), the calibration's included where the certificate is written. The rule says how U "
                     + "counts; a reading that it cannot decide is undecided."
             );
-        using var table = Ledger.Open(html, "Decision rules", RuleColumns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var rule in DecisionRule.All)
-        {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(rule == chosen ? $"{rule.Name}, chosen here" : rule.Name);
-            table.Cell(1).Text(rule.Meaning);
-            table.Cell(2).Text(rule.Source.Text);
-        }
+        new Ledger<DecisionRule>(
+            new("Rule", rule => rule == chosen ? $"{rule.Name}, chosen here" : rule.Name),
+            new("Asks", rule => rule.Meaning),
+            new("Source", rule => rule.Source.Text)
+        ).Write(html, "Decision rules", DecisionRule.All);
     }
 
     private static void Reading(HtmlWriter html)
     {
-        using var entry = Entry.Open(html, "taken", "How it was taken");
+        using var section = Section.Open(html, "taken", "How it was taken");
         html.Open(Tag.P)
             .Text(
                 "A reading taken in a way that cannot prove what it seems to prove says so. In circuit a path beside a part lowers "
@@ -107,40 +109,30 @@ public static class AboutPage
 
     private static void Draw(HtmlWriter html)
     {
-        using var entry = Entry.Open(html, "drawings", "How to read the drawings", "shape first, then colour");
-        using (var table = Ledger.Open(html, "Shapes", DrawingColumns))
-        {
-            using var body = html.Open(Tag.TBody);
-            Shape(
-                html,
-                table,
-                Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m),
-                "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc "
-                    + "is the uncertainty"
-            );
-            Shape(html, table, Example(VerdictOutcome.Outside, 31.8m, 37.6m, 56.4m, 47m, null), "beyond the stroke of the limit it broke");
-            Shape(html, table, Example(VerdictOutcome.Undecided, 56m, 37.6m, 56.4m, 47m, 4m), "its uncertainty lies across a limit");
-            Shape(
-                html,
-                table,
-                Example(VerdictOutcome.ProvesNothing, 50m, 37.6m, 56.4m, null, null),
-                "it was taken in a way that cannot prove it"
-            );
-            Shape(html, table, Example(VerdictOutcome.NoLimit, 50m, null, null, null, null), "there is nothing to hold it against");
-            Shape(
-                html,
-                table,
-                Example(VerdictOutcome.Inside, 0.2m, null, 10m, null, null),
-                "strokes on the band: each a factor of ten, since the reading is far from its one limit"
-            );
-            Shape(
-                html,
-                table,
-                Example(VerdictOutcome.Outside, 900m, 37.6m, 56.4m, 47m, null),
-                "two slanting strokes: it lies beyond the end of the drawing"
-            );
-        }
-
+        using var section = Section.Open(html, "drawings", "How to read the drawings", "shape first, then colour");
+        Shapes.Write(
+            html,
+            "Shapes",
+            [
+                (
+                    Example(VerdictOutcome.Inside, 51m, 37.6m, 56.4m, 47m, 3m),
+                    "the filled band is the room its limits leave, the short stroke below is the nominal value, the line through the disc "
+                        + "is the uncertainty"
+                ),
+                (Example(VerdictOutcome.Outside, 31.8m, 37.6m, 56.4m, 47m, null), "beyond the stroke of the limit it broke"),
+                (Example(VerdictOutcome.Undecided, 56m, 37.6m, 56.4m, 47m, 4m), "its uncertainty lies across a limit"),
+                (Example(VerdictOutcome.ProvesNothing, 50m, 37.6m, 56.4m, null, null), "it was taken in a way that cannot prove it"),
+                (Example(VerdictOutcome.NoLimit, 50m, null, null, null, null), "there is nothing to hold it against"),
+                (
+                    Example(VerdictOutcome.Inside, 0.2m, null, 10m, null, null),
+                    "strokes on the band: each a factor of ten, since the reading is far from its one limit"
+                ),
+                (
+                    Example(VerdictOutcome.Outside, 900m, 37.6m, 56.4m, 47m, null),
+                    "two slanting strokes: it lies beyond the end of the drawing"
+                ),
+            ]
+        );
         html.Open(Tag.P)
             .Text(
                 "Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; "
@@ -149,17 +141,10 @@ public static class AboutPage
             );
     }
 
-    private static void Shape(HtmlWriter html, Ledger table, Verdict example, string means)
+    private static void Shape(HtmlWriter html, Verdict example)
     {
-        using var row = html.Open(Tag.Tr);
-        using (table.Head())
-        {
-            using var tone = html.Open(Tag.Span).With(ClassName.Outcome, VerdictMark.ToneOf(example.Outcome));
-            ReadingStrip.Write(html, example, isAlone: true);
-        }
-
-        table.Cell(1).Text(VerdictWords.Describe(example.Outcome));
-        table.Cell(2).Text(means);
+        using var tone = html.Open(Tag.Span).With(ClassName.Outcome, VerdictMark.ToneOf(example.Outcome));
+        ReadingStrip.Write(html, example, isAlone: true);
     }
 
     private static Verdict Example(
@@ -202,19 +187,8 @@ public static class AboutPage
 
     private static void States(HtmlWriter html)
     {
-        using var entry = Entry.Open(html, "states", "States of a board", "the worst that applies counts");
-        using var table = Ledger.Open(html, "States", StateColumns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var state in BoardStates.WorstFirst)
-        {
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
-            {
-                StateMark.Write(html, state);
-            }
-
-            table.Cell(1).Text(CollectionWords.When(state));
-        }
+        using var section = Section.Open(html, "states", "States of a board", "the worst that applies counts");
+        StatesAndWhen.Write(html, "States", BoardStates.WorstFirst);
     }
 
     private static void Programs(HtmlWriter html, ReportContext context)
@@ -224,7 +198,7 @@ public static class AboutPage
             return;
         }
 
-        using var entry = Entry.Open(html, "programs", "For programs", "the same as tables, for other programs and sites");
+        using var section = Section.Open(html, "programs", "For programs", "the same as tables, for other programs and sites");
         using var list = html.Open(Tag.Ul);
         foreach (var other in context.Beside)
         {
@@ -236,7 +210,7 @@ public static class AboutPage
 
     private static void Made(HtmlWriter html, ReportContext context)
     {
-        using var entry = Entry.Open(html, "made", "These pages");
+        using var section = Section.Open(html, "made", "These pages");
         var list = html.Open(Tag.Dl, ClassName.Facts);
         PageFrame.Fact(html, "Written by", $"Ohmstead {context.Version}");
         PageFrame.Fact(html, "As of", PageFrame.Iso(context.Today));

@@ -15,17 +15,19 @@ internal static class AgesSection
     private const int MostFamilies = 15;
     private const int FamiliesAPage = 50;
     private const string PagesPath = "ages";
-    private static readonly Column[] Columns =
-    [
-        "Failed",
-        new("Share", IsNumber: true, IsPlain: true),
-        new("Together", IsNumber: true, IsPlain: true),
-    ];
+    private static readonly Ledger<AgeStep> Table = new(
+        new("Failed", step => step.Range),
+        new("Share", step => step.Share) { IsNumber = true, IsPlain = true },
+        new("Together", step => step.Together) { IsNumber = true, IsPlain = true }
+    )
+    {
+        IsCompact = true,
+    };
 
     /// <summary>Writes the section.</summary>
     public static void Write(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
-        using var entry = Entry.Open(html, "ages", "Ages at failure", "as far as looks can tell");
+        using var section = Section.Open(html, "ages", "Ages at failure", "as far as looks can tell");
         html.Open(Tag.P).Text(FamilyWords.AgeFrom);
         FamilyStatistics[] told = [.. FamilyAges.WorthTelling(families)];
         foreach (var family in told.Take(MostFamilies))
@@ -73,7 +75,7 @@ internal static class AgesSection
         }
 
         TablePages.Links(html, PagesPath, "Pages of Ages at failure", [.. pages.Select(page => page[0].Name.Text)], here);
-        using var entry = Entry.Open(html, "ages", "Families, continued");
+        using var section = Section.Open(html, "ages", "Families, continued");
         foreach (var family in pages[here])
         {
             One(html, family);
@@ -93,15 +95,7 @@ internal static class AgesSection
         {
             using var figure = html.Open(Tag.Figure);
             AgeSteps.Write(html, family, estimate);
-            using var table = Ledger.Open(html, $"Ages at failure, {family.Name.Text}", Columns, isCompact: true);
-            using var body = html.Open(Tag.TBody);
-            foreach (var step in FamilyAges.Steps(estimate))
-            {
-                using var row = html.Open(Tag.Tr);
-                table.Head().Text(step.Range);
-                table.Cell(1).Text(step.Share);
-                table.Cell(2).Text(step.Together);
-            }
+            Table.Write(html, $"Ages at failure, {family.Name.Text}", FamilyAges.Steps(estimate));
         }
 
         html.Open(Tag.P).Text(FamilyAges.Life(family));

@@ -28,8 +28,9 @@ public static class AheadPage
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<DueItem> items)
     {
         var (overdue, coming) = Parted(context, items);
-        AheadTable.Overdue(context).WritePages(files, context, overdue, MostRows);
-        AheadTable.Coming(context).WritePages(files, context, coming, MostRows);
+        var tables = new AheadTable(context);
+        tables.Overdue.WritePages(files, context, overdue, MostRows);
+        tables.Coming.WritePages(files, context, coming, MostRows);
     }
 
     private static (DueItem[] Overdue, DueItem[] Coming) Parted(ReportContext context, IReadOnlyList<DueItem> items) =>
@@ -55,18 +56,19 @@ public static class AheadPage
             html.Open(Tag.A).To(LocalLink.ToFile(CalendarName)).Text(CalendarName);
         }
 
-        Section(html, "overdue", AheadTable.Overdue(context), overdue);
-        Section(html, "coming", AheadTable.Coming(context), coming);
+        var tables = new AheadTable(context);
+        Dates(html, "overdue", tables.Overdue, overdue);
+        Dates(html, "coming", tables.Coming, coming);
     }
 
-    private static void Section(HtmlWriter html, string id, LongTable<DueItem> table, DueItem[] items)
+    private static void Dates(HtmlWriter html, string id, LongTable<DueItem> table, DueItem[] items)
     {
         if (items.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(
+        using var section = Section.Open(
             html,
             id,
             table.Heading,

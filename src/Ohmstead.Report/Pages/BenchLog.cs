@@ -13,13 +13,18 @@ using Ohmstead.Report.Tables;
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The bench, day by day, in order: what was found, read, decided and done.</summary>
-internal static class BenchLog
+/// <param name="page">The board on its page.</param>
+internal sealed class BenchLog(BoardOnPage page)
 {
-    private static readonly Column[] Columns = ["Of", new("How", IsPlain: true), new("Verdicts", IsPlain: true)];
-    private static readonly Column[] Bare = ["Of", new("Verdicts", IsPlain: true)];
+    private readonly HtmlWriter html = page.Html;
+    private readonly BoardAssessment board = page.Board;
+    private readonly HashSet<Observation> open = page
+        .Board.Findings.Where(static finding => finding.IsOpen)
+        .Select(static finding => finding.Finding)
+        .ToHashSet<Observation>(ReferenceEqualityComparer.Instance);
 
-    /// <summary>Writes the log.</summary>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working, ReadingAnchors anchors)
+    /// <summary>Writes the log; nothing where nobody has been at the bench with it.</summary>
+    public void Write()
     {
         if (board.Visits.Length == 0)
         {
@@ -27,7 +32,7 @@ internal static class BenchLog
         }
 
         var visits = board.Visits.Length == 1 ? "one visit" : $"{board.Visits.Length} visits, the first one first";
-        using var entry = Entry.Open(html, "bench", "At the bench", visits);
+        using var section = Section.Open(html, "bench", "At the bench", visits);
         if (
             board.Readings.Any(reading =>
                 reading.VisitOrder >= 0 && reading.Verdicts.Any(verdict => SharedReasons.Stands(board, reading, verdict))
@@ -40,27 +45,13 @@ internal static class BenchLog
 
         var places = VisitAnchors.Of(board.Visits);
         var readings = board.Readings.ToLookup(static reading => reading.VisitOrder);
-        var open = board
-            .Findings.Where(static finding => finding.IsOpen)
-            .Select(static finding => finding.Finding)
-            .ToHashSet<Observation>(ReferenceEqualityComparer.Instance);
         for (var order = 0; order < board.Visits.Length; order++)
         {
-            Visit(html, context, board, working, anchors, places[order], order, [.. readings[order]], open);
+            Visit(places[order], order, [.. readings[order]]);
         }
     }
 
-    private static void Visit(
-        HtmlWriter html,
-        ReportContext context,
-        BoardAssessment board,
-        SharedWorking working,
-        ReadingAnchors anchors,
-        ElementId place,
-        int order,
-        ImmutableArray<AssessedReading> readings,
-        HashSet<Observation> open
-    )
+    private void Visit(ElementId place, int order, ImmutableArray<AssessedReading> readings)
     {
         var visit = board.Visits[order];
         using var section = html.Open(Tag.Section, ClassName.Visit).With(place);
@@ -76,9 +67,9 @@ internal static class BenchLog
             html.Open(Tag.P).Text($"Powered: {powered.Value}");
         }
 
-        Found(html, board, visit, open);
-        Readings(html, board, working, anchors, visit, readings);
-        Lines(html, context, board, visit);
+        Found(visit);
+        Readings(visit, readings);
+        Lines(visit);
         if (visit.Proofs.Length > 0)
         {
             html.Open(Tag.P).Text($"Proved or tried: {string.Join(", ", visit.Proofs.Select(proof => proof.Point.Value))}.");
@@ -93,7 +84,7 @@ internal static class BenchLog
         }
     }
 
-    private static void Found(HtmlWriter html, BoardAssessment board, BenchVisit visit, HashSet<Observation> open)
+    private void Found(BenchVisit visit)
     {
         if (visit.Found.Length == 0)
         {
@@ -105,22 +96,15 @@ internal static class BenchLog
         {
             using var item = html.Open(Tag.Li);
             html.Text("Found at ");
-            PartLink.Write(html, board, finding.At.Value);
-            html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(open, finding) ? ", still open" : string.Empty)})");
+            page.Link(finding.At.Value);
+            html.Text($": {finding.What.Value} ({finding.Severity.Text}{(IsOpen(finding) ? ", still open" : string.Empty)})");
         }
     }
 
-    private static bool IsOpen(HashSet<Observation> open, Observation finding) =>
+    private bool IsOpen(Observation finding) =>
         finding.Severity.Value is ObservedSeverity.Major or ObservedSeverity.Safety && open.Contains(finding);
 
-    private static void Readings(
-        HtmlWriter html,
-        BoardAssessment board,
-        SharedWorking working,
-        ReadingAnchors anchors,
-        BenchVisit visit,
-        ImmutableArray<AssessedReading> readings
-    )
+    private void Readings(BenchVisit visit, ImmutableArray<AssessedReading> readings)
     {
         if (readings.Length == 0)
         {
@@ -131,32 +115,25 @@ internal static class BenchLog
         var reasons = SharedReasons.Of(board, readings);
         how.WriteCommon(html);
         reasons.Write(html);
-        using var table = Ledger.Open(html, "Readings of " + visit.Date.Text, how.IsAllTold ? Bare : Columns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var reading in readings)
+        Column<AssessedReading> subject = new("Of", (_, reading) => Subject(reading.Reading));
+        Column<AssessedReading> taken = new("How", (cell, reading) => how.WriteOwn(cell, reading.Reading)) { IsPlain = true };
+        Column<AssessedReading> verdicts = new("Verdicts", (_, reading) =>
         {
-            var bare = anchors.Of(reading.Reading);
-            using var row = bare is null ? html.Open(Tag.Tr) : html.Open(Tag.Tr).With(bare);
-            Of(html, table, board, reading.Reading);
-            if (!how.IsAllTold)
-            {
-                using var taken = table.Cell(1);
-                how.WriteOwn(html, reading.Reading);
-            }
-
-            using var cell = table.Cell(how.IsAllTold ? 1 : 2);
-            Verdicts(html, board, working, anchors, reading, reasons);
-            Beside(html, board, working, reading);
-        }
+            Verdicts(reading, reasons);
+            NotesAndRemarks(reading);
+        }) { IsPlain = true };
+        new Ledger<AssessedReading>(how.IsAllTold ? [subject, verdicts] : [subject, taken, verdicts])
+        {
+            Anchor = reading => page.Anchors.Of(reading.Reading),
+        }.Write(html, "Readings of " + visit.Date.Text, readings);
     }
 
     // What was read.
-    private static void Of(HtmlWriter html, Ledger table, BoardAssessment board, Reading reading)
+    private void Subject(Reading reading)
     {
-        using var head = table.Head();
         if (reading.Part is { } part)
         {
-            PartLink.Write(html, board, part.Value);
+            page.Link(part.Value);
         }
 
         if (reading.Point is { } point)
@@ -175,20 +152,13 @@ internal static class BenchLog
         }
     }
 
-    private static void Verdicts(
-        HtmlWriter html,
-        BoardAssessment board,
-        SharedWorking working,
-        ReadingAnchors anchors,
-        AssessedReading assessed,
-        SharedReasons reasons
-    )
+    private void Verdicts(AssessedReading assessed, SharedReasons reasons)
     {
         var reading = assessed.Reading;
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty;
         foreach (var verdict in assessed.Verdicts)
         {
-            var anchor = anchors.Of(verdict);
+            var anchor = page.Anchors.Of(verdict);
             // A verdict that still stands has its working in the row of its part, to which the head of this row leads.
             if (SharedReasons.Stands(board, assessed, verdict))
             {
@@ -197,7 +167,7 @@ internal static class BenchLog
             else
             {
                 var here = anchor is null ? (PageAnchor?)null : new(of, anchor, assessed.Visit.Date.Text);
-                VerdictCell.Write(html, working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
+                VerdictCell.Write(html, page.Working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
             }
         }
 
@@ -211,15 +181,15 @@ internal static class BenchLog
     }
 
     // What is told beside the verdicts of a reading.
-    private static void Beside(HtmlWriter html, BoardAssessment board, SharedWorking working, AssessedReading assessed)
+    private void NotesAndRemarks(AssessedReading assessed)
     {
-        NoteLines.Write(html, working, PointNotes.Compute(board, assessed));
+        NoteLines.Write(html, page.Working, PointNotes.Compute(board, assessed));
         foreach (var verdict in assessed.Verdicts)
         {
             // What a frequency is off by stands in its own verdict.
             if (verdict.Measured != Measured.Frequency)
             {
-                NoteLines.Write(html, working, PartNotes.Compute(board, assessed, verdict));
+                NoteLines.Write(html, page.Working, PartNotes.Compute(board, assessed, verdict));
             }
         }
 
@@ -245,7 +215,7 @@ internal static class BenchLog
         }
     }
 
-    private static void Lines(HtmlWriter html, ReportContext context, BoardAssessment board, BenchVisit visit)
+    private void Lines(BenchVisit visit)
     {
         if (visit.Decided.Length + visit.Work.Length == 0)
         {
@@ -260,7 +230,7 @@ internal static class BenchLog
             if (decision.Place is { } place)
             {
                 html.Text(" for ");
-                PartLink.Write(html, board, place.Value);
+                page.Link(place.Value);
             }
 
             html.Text($": {decision.What.Text}, because {decision.Because.Value}");
@@ -271,7 +241,7 @@ internal static class BenchLog
             using var item = html.Open(Tag.Li);
             if ((work.Part ?? work.At) is { } at)
             {
-                PartLink.Write(html, board, at.Value);
+                page.Link(at.Value);
                 html.Text(" ");
             }
 
@@ -293,13 +263,13 @@ internal static class BenchLog
                     }.OfType<string>()
                 )
             );
-            OtherEnd(html, context, "taken from", work.TakenFrom);
-            OtherEnd(html, context, "went to", work.WentTo);
+            OtherEnd("taken from", work.TakenFrom);
+            OtherEnd("went to", work.WentTo);
         }
     }
 
     // The way to the other board; where it has no page, what is written.
-    private static void OtherEnd(HtmlWriter html, ReportContext context, string words, Written<string>? end)
+    private void OtherEnd(string words, Written<string>? end)
     {
         if (end is null)
         {
@@ -307,7 +277,7 @@ internal static class BenchLog
         }
 
         html.Text($"; {words} ");
-        if (BoardPlace.Of(end.Value) is { } there && context.Boards.Contains(there.Board))
+        if (BoardPlace.Of(end.Value) is { } there && page.Context.Boards.Contains(there.Board))
         {
             html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(there.Board), 1)).Text(end.Value);
         }

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Records.Model;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
@@ -11,18 +12,13 @@ namespace Ohmstead.Report.Pages;
 
 /// <summary>The page of one board: state, the evidence for it, cautions, identity, parts with verdicts, proof, the bench day by day, story,
 /// photographs.</summary>
-public static class BoardPage
+public sealed class BoardPage
 {
-    private static readonly Column[] Waiting =
-    [
-        "For",
-        new("Since", IsShort: true),
-        new("Order", IsShort: true),
-        "Blocks",
-        new("Until", IsShort: true),
-    ];
+    private readonly BoardOnPage page;
+    private readonly HtmlWriter html;
+    private readonly JudgedBoard board;
 
-    private static readonly Column[] Steps = ["What", new("On", IsShort: true), "Where", "Whom", new("Until", IsShort: true), "Note"];
+    private BoardPage(BoardOnPage page) => (this.page, html, board) = (page, page.Html, page.Board);
 
     /// <summary>The file of a board's page, from the root of the report. It lasts as long as the board keeps its number.</summary>
     public static string PathOf(string board) => $"boards/{board}.html";
@@ -43,41 +39,39 @@ public static class BoardPage
             $"{board.Board.Id.Value} {board.Board.Title.Value}",
             1,
             (context, board, open),
-            static (html, page) => Content(html, page.context, page.board, page.open)
+            static (html, asked) => new BoardPage(new(html, asked.context, asked.board)).Content(asked.open)
         );
 
-    private static void Content(HtmlWriter html, ReportContext context, JudgedBoard board, ICollection<OpenPlace>? open)
+    private void Content(ICollection<OpenPlace>? open)
     {
-        var working = new SharedWorking(context.Workshop.Rule);
-        var anchors = new ReadingAnchors(board.Readings);
         StripShapes.Write(html);
-        Opening(html, board);
-        EvidenceSection.Write(html, context, board, anchors);
-        Cautions.Write(html, board.Hazards);
-        Identity(html, board);
-        FindingRows.WriteSection(html, context, board.Reported);
-        PartsTable.Write(html, context, board, working, anchors, open);
+        Opening();
+        new EvidenceSection(page).Write();
+        new Cautions(html).Write(board.Hazards);
+        Identity();
+        new FindingRows(page.Context, 1).WriteSection(html, board.Reported);
+        new PartsTable(page, open).Write();
         var drifts = board.Drifts;
-        OverTime.Write(html, board, drifts, anchors);
-        DriftTable.Write(html, board, drifts);
-        ProofTable.Write(html, board, working);
-        LifeTable.Write(html, context, board, working);
-        BenchLog.Write(html, context, board, working, anchors);
-        WentTo(html, board);
-        Waits(html, board);
-        Story(html, context, board);
-        Photographs.Write(html, context, board);
-        working.Sources.Write(html);
+        new OverTime(page).Write(drifts);
+        new DriftTable(page).Write(drifts);
+        new ProofTable(page).Write();
+        new LifeTable(page).Write();
+        new BenchLog(page).Write();
+        WentTo();
+        Waits();
+        Story();
+        new Photographs(page).Write();
+        page.Working.Sources.Write(html);
         using var record = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Record: {board.Board.Path}");
-        if (context.Beside.Count > 0)
+        if (page.Context.Beside.Count > 0)
         {
             html.Text("; the same for programs: ");
             html.Open(Tag.A).To(LocalLink.ToFile(DataOf(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");
         }
     }
 
-    private static void Opening(HtmlWriter html, JudgedBoard board)
+    private void Opening()
     {
         using var opening = html.Open(Tag.Header, ClassName.Opening);
         PageFrame.PlateHeading(html, board.Board.Id.Value, board.Board.Title.Value);
@@ -102,9 +96,9 @@ public static class BoardPage
             );
     }
 
-    private static void Identity(HtmlWriter html, JudgedBoard board)
+    private void Identity()
     {
-        using var entry = Entry.Open(html, "identity", "Identity");
+        using var section = Section.Open(html, "identity", "Identity");
         using var list = html.Open(Tag.Dl, ClassName.Facts);
         if (board.Design is { } design)
         {
@@ -143,57 +137,49 @@ public static class BoardPage
         PageFrame.Fact(html, "Note", board.Board.Note?.Value);
     }
 
-    private static void WentTo(HtmlWriter html, BoardAssessment board)
+    private void WentTo()
     {
         if (board.Board.Whereabouts.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "whereabouts", "Where it went");
-        using var table = Ledger.Open(html, "Where it went", Steps);
-        using var body = html.Open(Tag.TBody);
-        foreach (var step in board.Board.Whereabouts)
-        {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(step.Did.Text);
-            table.Cell(1).Text(step.Date.Text);
-            table.Cell(2).Text(step.At?.Value ?? string.Empty);
-            table.Cell(3).Text(step.To?.Value ?? step.Owner?.Value ?? string.Empty);
-            table.Cell(4).Text(step.Until?.Text ?? string.Empty);
-            table.Cell(5).Text(PageFrame.Joined(step.Note?.Value, step.By is { } by ? $"told by {by.Value}" : null));
-        }
+        using var section = Section.Open(html, "whereabouts", "Where it went");
+        new Ledger<WhereaboutsEntry>(
+            new("What", step => step.Did.Text),
+            new("On", step => step.Date.Text) { IsShort = true },
+            new("Where", step => step.At?.Value),
+            new("Whom", step => step.To?.Value ?? step.Owner?.Value),
+            new("Until", step => step.Until?.Text) { IsShort = true },
+            new("Note", step => PageFrame.Joined(step.Note?.Value, step.By is { } by ? $"told by {by.Value}" : null))
+        ).Write(html, "Where it went", board.Board.Whereabouts);
     }
 
-    private static void Waits(HtmlWriter html, JudgedBoard board)
+    private void Waits()
     {
         if (board.Board.Waiting.Length == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "waits", "Waits");
-        using var table = Ledger.Open(html, "Waits", Waiting);
-        using var body = html.Open(Tag.TBody);
-        foreach (var wait in board.Board.Waiting)
-        {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(wait.For.Value);
-            table.Cell(1).Text(wait.Since.Text);
-            table.Cell(2).Text(wait.Order?.Value ?? string.Empty);
-            table.Cell(3).Text(wait.Blocks?.Value ?? string.Empty);
-            table.Cell(4).Text(wait.Until?.Text ?? "still open");
-        }
+        using var section = Section.Open(html, "waits", "Waits");
+        new Ledger<Wait>(
+            new("For", wait => wait.For.Value),
+            new("Since", wait => wait.Since.Text) { IsShort = true },
+            new("Order", wait => wait.Order?.Value) { IsShort = true },
+            new("Blocks", wait => wait.Blocks?.Value),
+            new("Until", wait => wait.Until?.Text ?? "still open") { IsShort = true }
+        ).Write(html, "Waits", board.Board.Waiting);
     }
 
-    private static void Story(HtmlWriter html, ReportContext context, JudgedBoard board)
+    private void Story()
     {
         if (string.IsNullOrWhiteSpace(board.Board.Body))
         {
             return;
         }
 
-        using var entry = Entry.Open(html, "story", "In its keeper's words");
-        StoryWriter.Write(html, new Story(board.Board.Body, "boards", new BoardStoryTargets(context, board)));
+        using var section = Section.Open(html, "story", "In its keeper's words");
+        StoryWriter.Write(html, new Story(board.Board.Body, "boards", new BoardStoryTargets(page.Context, board)));
     }
 }

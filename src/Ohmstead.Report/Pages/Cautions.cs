@@ -10,39 +10,40 @@ namespace Ohmstead.Report.Pages;
 
 /// <summary>What can hurt, how long it takes to bleed down, and always to whom a figure defers. It is as loud as what it says: most of all
 /// where something must be made safe first.</summary>
-internal static class Cautions
+/// <param name="html">The page.</param>
+internal sealed class Cautions(HtmlWriter html)
 {
     /// <summary>Writes the cautions of a board, or says that it names none.</summary>
-    public static void Write(HtmlWriter html, ImmutableArray<AssessedHazard> hazards)
+    public void Write(ImmutableArray<AssessedHazard> hazards)
     {
         var isUnsafe = hazards.Any(hazard => hazard.MustGo && hazard.MadeSafe is null);
-        using var entry = Entry.Open(html, "cautions", isUnsafe ? "Make it safe first" : "Before you touch it");
+        using var section = Section.Open(html, "cautions", isUnsafe ? "Make it safe first" : "Before you touch it");
         if (hazards.All(hazard => hazard.MadeSafe is not null || hazard.Hazard.Kind.Value == HazardKind.LeadAndFlux))
         {
-            List(html, hazards, isDesign: false);
+            List(hazards, isDesign: false);
             return;
         }
 
         using var box = html.Open(Tag.Div, isUnsafe ? ClassName.Danger : ClassName.Caution);
-        List(html, hazards, isDesign: false);
+        List(hazards, isDesign: false);
     }
 
     /// <summary>Writes the cautions that hold for every unit of a design.</summary>
-    public static void Write(HtmlWriter html, DesignUnits design)
+    public void Write(DesignUnits design)
     {
-        using var entry = Entry.Open(html, "cautions", "Before you touch one", "each unit's page says what was made safe");
+        using var section = Section.Open(html, "cautions", "Before you touch one", "each unit's page says what was made safe");
         var hazards = AssessedHazard.OfDesign(design.Design);
         if (hazards.Length == 0)
         {
-            List(html, hazards, isDesign: true);
+            List(hazards, isDesign: true);
             return;
         }
 
         using var box = html.Open(Tag.Div, ClassName.Caution);
-        List(html, hazards, isDesign: true);
+        List(hazards, isDesign: true);
     }
 
-    private static void List(HtmlWriter html, ImmutableArray<AssessedHazard> hazards, bool isDesign)
+    private void List(ImmutableArray<AssessedHazard> hazards, bool isDesign)
     {
         if (hazards.Length > 0)
         {
@@ -56,7 +57,7 @@ internal static class Cautions
                 )
             )
             {
-                One(html, hazard, isDesign, told);
+                One(hazard, isDesign, told);
             }
         }
         else
@@ -67,7 +68,7 @@ internal static class Cautions
         html.Open(Tag.P, ClassName.Fine).Text(SafetyNotice.Defer);
     }
 
-    private static void One(HtmlWriter html, AssessedHazard assessed, bool isDesign, HashSet<string> told)
+    private void One(AssessedHazard assessed, bool isDesign, HashSet<string> told)
     {
         var hazard = assessed.Hazard;
         using var item = html.Open(Tag.Li);
@@ -102,11 +103,11 @@ internal static class Cautions
 
         if (assessed.MadeSafe is null)
         {
-            Working(html, assessed);
+            Working(assessed);
         }
     }
 
-    private static void Working(HtmlWriter html, AssessedHazard assessed)
+    private void Working(AssessedHazard assessed)
     {
         var (notes, above, source) = (
             HazardNotes.Figures(assessed),

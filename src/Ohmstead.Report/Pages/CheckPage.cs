@@ -28,7 +28,7 @@ public static class CheckPage
             }
         }
 
-        using var entry = Entry.Open(html, "explained", "Explained", ChecksPage.Words(check.Severity));
+        using var section = Section.Open(html, "explained", "Explained", ChecksPage.Words(check.Severity));
         StoryWriter.Write(html, new Story(check.Body, string.Empty, NoTargets.Instance));
     }
 

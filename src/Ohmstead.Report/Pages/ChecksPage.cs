@@ -9,7 +9,17 @@ namespace Ohmstead.Report.Pages;
 /// <summary>The list of all checks, each with the way to its page.</summary>
 public static class ChecksPage
 {
-    private static readonly Column[] Columns = [new("Check", IsShort: true), "Weight", "A finding of it means"];
+    private static readonly Ledger<CheckText> Table = new(
+        new("Check", (html, check) => html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Check(check.Name))).Text(check.Name))
+        {
+            IsShort = true,
+        },
+        new("Weight", check => Words(check.Severity)),
+        new("A finding of it means", check => check.Summary)
+    )
+    {
+        Anchor = check => ElementId.Of(IdPrefix.Check, check.Name),
+    };
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<CheckText> checks) =>
@@ -40,19 +50,7 @@ public static class ChecksPage
                 );
         }
 
-        using var entry = Entry.Open(html, "checks", "All checks", "in order of name");
-        using var table = Ledger.Open(html, "Checks", Columns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var check in checks)
-        {
-            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Check, check.Name));
-            using (table.Head())
-            {
-                html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Check(check.Name))).Text(check.Name);
-            }
-
-            table.Cell(1).Text(Words(check.Severity) ?? string.Empty);
-            table.Cell(2).Text(check.Summary);
-        }
+        using var section = Section.Open(html, "checks", "All checks", "in order of name");
+        Table.Write(html, "Checks", checks);
     }
 }

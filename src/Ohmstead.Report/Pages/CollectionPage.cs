@@ -20,8 +20,6 @@ public static class CollectionPage
     // A collection that one person knows by heart is listed whole on its first page.
     private const int MostBoards = 60;
     private const int MostNumbers = 12;
-    private static readonly Column[] StateColumns = ["State", new("Boards", IsNumber: true), "Which"];
-    private static readonly Column[] NextColumns = ["Board", "What next", "Why"];
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -50,12 +48,12 @@ public static class CollectionPage
         var boards = tables.Boards;
         Opening(html, context, boards);
         Next(html, tables);
-        AheadTable.WriteNext(html, context, boards);
-        Section(html, "waits", tables.OfWaits, tables.Waits, MostWaits);
+        new AheadTable(context).WriteNext(html, boards);
+        Start(html, "waits", tables.OfWaits, tables.Waits, MostWaits);
         BuyingTable.Write(html, context, boards, BuyingTable.MostOnCollection);
-        Section(html, "overruled", tables.OfKept, tables.Overruled, MostKept);
+        Start(html, "overruled", tables.OfKept, tables.Overruled, MostKept);
         Boards(html, tables);
-        Section(html, "designs", tables.OfDesigns, tables.Designs, MostDesigns);
+        Start(html, "designs", tables.OfDesigns, tables.Designs, MostDesigns);
         FamiliesPage.Mention(html, boards);
     }
 
@@ -74,40 +72,40 @@ public static class CollectionPage
 
         using var content = html.Open(Tag.Div, ClassName.Content);
         html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, "board"));
-        using var table = Ledger.Open(html, "States", StateColumns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var state in BoardStates.WorstFirst)
+        var most = boards.Count <= MostBoards ? MostBoards : MostNumbers;
+        var there = boards.ToLookup(board => board.State);
+        new Ledger<BoardsInState>(
+            new("State", State),
+            new("Boards", group => group.Boards.Count),
+            new("Which", (page, group) => Numbers(page, group.Boards, most))
+        ).Write(
+            html,
+            "States",
+            BoardStates.WorstFirst.Select(state => new BoardsInState(state, [.. there[state]])).Where(group => group.Boards.Count > 0)
+        );
+    }
+
+    private static void State(HtmlWriter html, BoardsInState group)
+    {
+        StateMark.Write(html, group.State);
+        if (BoardStates.OverdueWords(group.Boards.Count(board => board.IsFitButOverdue)) is { } beside)
         {
-            BoardSummary[] there = [.. boards.Where(board => board.State == state)];
-            if (there.Length == 0)
-            {
-                continue;
-            }
+            html.Text(" ");
+            html.Open(Tag.Small).Text(beside);
+        }
+    }
 
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
-            {
-                StateMark.Write(html, state);
-                if (BoardStates.OverdueWords(there.Count(board => board.IsFitButOverdue)) is { } beside)
-                {
-                    html.Text(" ");
-                    html.Open(Tag.Small).Text(beside);
-                }
-            }
+    private static void Numbers(HtmlWriter html, IReadOnlyList<BoardSummary> boards, int most)
+    {
+        foreach (var board in boards.Take(most))
+        {
+            CollectionTables.BoardLink(html, board, isAlone: true);
+            html.Text(board.IsFitButOverdue ? " (look overdue) " : " ");
+        }
 
-            table.Cell(1).Text(there.Length);
-            using var which = table.Cell(2);
-            var most = boards.Count <= MostBoards ? MostBoards : MostNumbers;
-            foreach (var board in there.Take(most))
-            {
-                CollectionTables.BoardLink(html, board, isAlone: true);
-                html.Text(board.IsFitButOverdue ? " (look overdue) " : " ");
-            }
-
-            if (there.Length > most)
-            {
-                html.Text(string.Create(CultureInfo.InvariantCulture, $"and {there.Length - most} more"));
-            }
+        if (boards.Count > most)
+        {
+            html.Text(string.Create(CultureInfo.InvariantCulture, $"and {boards.Count - most} more"));
         }
     }
 
@@ -119,36 +117,20 @@ public static class CollectionPage
             return;
         }
 
-        using var entry = Entry.Open(html, "next", "What to do next", "what presses most first");
-        using (var table = Ledger.Open(html, "What to do next", NextColumns))
-        {
-            foreach (var group in tables.Open.Take(MostNext).GroupBy(board => board.State))
-            {
-                using var body = html.Open(Tag.TBody);
-                using (html.Open(Tag.Tr))
-                {
-                    using var head = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, NextColumns.Length);
-                    StateMark.Write(html, group.Key);
-                }
-
-                foreach (var board in group)
-                {
-                    using var row = html.Open(Tag.Tr);
-                    CollectionTables.BoardCell(html, table, board);
-                    table.Cell(1).Text(board.Reasons[0].NextStep);
-                    using var why = table.Cell(2);
-                    CollectionWords.Why(html, board);
-                }
-            }
-        }
-
+        using var section = Section.Open(html, "next", "What to do next", "what presses most first");
+        CollectionTables.OfNextByState.WriteGroups(
+            html,
+            "What to do next",
+            tables.Open.Take(MostNext).GroupBy(board => board.State),
+            static (page, state) => StateMark.Write(page, state)
+        );
         tables.OfNext.WriteRest(html, tables.Open.Count, MostNext);
     }
 
     // A part of the list would answer nothing: it is there whole or elsewhere.
     private static void Boards(HtmlWriter html, CollectionTables tables)
     {
-        using var entry = Entry.Open(html, "boards", tables.OfBoards.Heading, tables.OfBoards.Remark);
+        using var section = Section.Open(html, "boards", tables.OfBoards.Heading, tables.OfBoards.Remark);
         if (tables.Boards.Count <= MostBoards)
         {
             tables.OfBoards.WriteStart(html, tables.Boards, MostBoards);
@@ -162,14 +144,16 @@ public static class CollectionPage
         html.Text(", with state, design, readings and dates.");
     }
 
-    private static void Section<T>(HtmlWriter html, string id, LongTable<T> table, IReadOnlyList<T> items, int most)
+    private static void Start<T>(HtmlWriter html, string id, LongTable<T> table, IReadOnlyList<T> items, int most)
     {
         if (items.Count == 0)
         {
             return;
         }
 
-        using var entry = Entry.Open(html, id, table.Heading, table.Remark);
+        using var section = Section.Open(html, id, table.Heading, table.Remark);
         table.WriteStart(html, items, most);
     }
+
+    private readonly record struct BoardsInState(BoardState State, IReadOnlyList<BoardSummary> Boards);
 }

@@ -18,27 +18,27 @@ public static class DesignPage
 {
     private const int MostUnits = 60;
     private const int MostRenewed = 12;
-    private static readonly Column[] UnitColumns =
-    [
-        "Unit",
-        "State",
-        "Why",
-        new("Serial", IsShort: true),
-        "Rev.",
-        new("Last seen", IsShort: true),
-    ];
-    private static readonly Column[] PartColumns =
-    [
-        new("Place", IsShort: true),
-        "Kind",
-        "Value",
-        new("Tolerance", IsShort: true),
-        "Rated",
-        "Marking",
-        "Renewed in",
-    ];
-    private static readonly Column[] PointColumns = [new("Point", IsShort: true), "Measures", "Wanted", "Ripple", "Source"];
-    private static readonly Column[] FaultColumns = ["At", "What happens", "What to do"];
+    private static readonly Ledger<BoardSummary> UnitTable = new(
+        new("Unit", Number),
+        new("State", (html, unit) => StateMark.Write(html, unit.State, unit.OverdueSince)) { Order = unit => (int)unit.State },
+        new("Why", CollectionWords.Why),
+        new("Serial", unit => unit.Serial) { IsShort = true },
+        new("Rev.", unit => unit.Revision),
+        new("Last seen", unit => PageFrame.Iso(unit.LastSeen)) { IsShort = true }
+    )
+    {
+        Anchor = unit => ElementId.Of(IdPrefix.Board, unit.Id.Value),
+    };
+    private static readonly Ledger<TestPoint> PointTable = new(
+        new("Point", point => point.Name.Value) { IsShort = true },
+        new("Measures", point => Vocabulary.PointMeasures.WordFor(point.Measures) + (point.IsRequired ? string.Empty : ", not required")),
+        new("Wanted", Wanted),
+        new("Ripple", point => point.RippleLimit is { } ripple ? "at most " + ripple.Text : null),
+        new("Source", point => PageFrame.Joined(point.Source?.Value, point.Note?.Value))
+    )
+    {
+        Anchor = point => ElementId.Of(IdPrefix.Point, point.Name.Value),
+    };
 
     /// <summary>The file of a design's page, from the root of the report. It lasts as long as the design keeps its name.</summary>
     public static string PathOf(string design) => $"designs/{design}.html";
@@ -63,15 +63,7 @@ public static class DesignPage
 
     // No name of a design holds a tilde, so no other design's page can have this name.
     private static LongTable<BoardSummary> OfUnits(DesignUnits design) =>
-        new(
-            $"designs/{design.Design.Id.Value}~units",
-            "Units",
-            $"of {design.Design.Title.Value}",
-            UnitColumns,
-            150,
-            unit => unit.Id.Value,
-            Unit
-        );
+        new($"designs/{design.Design.Id.Value}~units", "Units", $"of {design.Design.Title.Value}", UnitTable, 150, unit => unit.Id.Value);
 
     private static void Content(HtmlWriter html, ReportContext context, DesignUnits design)
     {
@@ -84,14 +76,14 @@ public static class DesignPage
         }
 
         Units(html, design);
-        Cautions.Write(html, design);
+        new Cautions(html).Write(design);
         Parts(html, design);
         PlacesCompared.Write(html, design);
         Points(html, design.Design.Points);
         Faults(html, design.Design);
         if (!string.IsNullOrWhiteSpace(design.Design.Body))
         {
-            using var entry = Entry.Open(html, "story", "In its keeper's words");
+            using var section = Section.Open(html, "story", "In its keeper's words");
             StoryWriter.Write(html, new Story(design.Design.Body, "designs", new DesignStoryTargets(context, design)));
         }
 
@@ -114,33 +106,15 @@ public static class DesignPage
             return;
         }
 
-        using var entry = Entry.Open(html, "units", "Units side by side");
+        using var section = Section.Open(html, "units", "Units side by side");
         OfUnits(design).WriteStart(html, design.Units, MostUnits);
     }
 
-    private static void Unit(HtmlWriter html, Ledger table, BoardSummary unit)
+    private static void Number(HtmlWriter html, BoardSummary unit)
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, unit.Id.Value));
-        using (table.Head())
-        {
-            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1)).Text(unit.Id.Value);
-            html.Text(" ");
-            html.Open(Tag.Small).Text(unit.Title);
-        }
-
-        using (table.Cell(1).With(NumberAttribute.Order, (int)unit.State))
-        {
-            StateMark.Write(html, unit.State, unit.OverdueSince);
-        }
-
-        using (table.Cell(2))
-        {
-            CollectionWords.Why(html, unit);
-        }
-
-        table.Cell(3).Text(unit.Serial ?? string.Empty);
-        table.Cell(4).Text(unit.Revision ?? string.Empty);
-        table.Cell(5).Text(PageFrame.Iso(unit.LastSeen));
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1)).Text(unit.Id.Value);
+        html.Text(" ");
+        html.Open(Tag.Small).Text(unit.Title);
     }
 
     private static void Parts(HtmlWriter html, DesignUnits design)
@@ -150,64 +124,61 @@ public static class DesignPage
             return;
         }
 
-        using var entry = Entry.Open(html, "parts", "Parts", $"{design.Design.Parts.Length} places, with what is marked on them");
-        using var table = Ledger.Open(html, "Parts", PartColumns);
-        using var body = html.Open(Tag.TBody);
+        using var section = Section.Open(html, "parts", "Parts", $"{design.Design.Parts.Length} places, with what is marked on them");
         var renewed = design.RenewedByPlace();
-        foreach (var part in design.Design.Parts)
+        new Ledger<Part>(
+            new("Place", part => part.Ref.Value) { IsShort = true },
+            new("Kind", (cell, part) => Kind(cell, part.Values)),
+            new("Value", (cell, part) => Value(cell, part.Values)),
+            new("Tolerance", part => part.Values.Tolerance?.Text) { IsShort = true },
+            new("Rated", (cell, part) => Rated(cell, part.Values)),
+            new("Marking", part => Marking(part.Values)),
+            new("Renewed in", (cell, part) => Renewed(cell, part, [.. renewed[part.Ref.Value]]))
+        )
         {
-            Part(html, table, part, [.. renewed[part.Ref.Value]]);
+            Anchor = part => ElementId.Of(IdPrefix.Part, part.Ref.Value),
+        }.Write(html, "Parts", design.Design.Parts);
+    }
+
+    private static void Kind(HtmlWriter html, PartValues values)
+    {
+        html.Text(values.Kind.Text);
+        if (PageFrame.Joined(values.Role?.Text, values.Note?.Value) is { Length: > 0 } more)
+        {
+            html.Text(" ");
+            html.Open(Tag.Small).Text(more);
         }
     }
 
-    private static void Part(HtmlWriter html, Ledger table, Part part, BoardSummary[] renewedIn)
+    private static void Value(HtmlWriter html, PartValues values)
     {
-        var values = part.Values;
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, part.Ref.Value));
-        table.Head().Text(part.Ref.Value);
-        using (table.Cell(1))
+        if (ChosenBy.Value(values) is { } value)
         {
-            html.Text(values.Kind.Text);
-            if (PageFrame.Joined(values.Role?.Text, values.Note?.Value) is { Length: > 0 } more)
-            {
-                html.Text(" ");
-                html.Open(Tag.Small).Text(more);
-            }
+            PageFrame.Aligned(html, Tag.Span, QuantityText.Format(value.Value));
         }
+    }
 
-        using (table.Cell(2))
-        {
-            if (ChosenBy.Value(values) is { } value)
-            {
-                PageFrame.Aligned(html, Tag.Span, QuantityText.Format(value.Value));
-            }
-        }
+    private static void Rated(HtmlWriter html, PartValues values) =>
+        Whole(
+            html,
+            values.RatedVoltage?.Text,
+            values.Power?.Text,
+            values.Temperature?.Text,
+            values.SafetyClass is { } safety ? "class " + safety.Text : null
+        );
 
-        table.Cell(3).Text(values.Tolerance?.Text ?? string.Empty);
-        using (table.Cell(4))
-        {
-            Whole(
-                html,
-                values.RatedVoltage?.Text,
-                values.Power?.Text,
-                values.Temperature?.Text,
-                values.SafetyClass is { } safety ? "class " + safety.Text : null
-            );
-        }
+    private static string Marking(PartValues values) =>
+        PageFrame.Joined(
+            values.Maker?.Value,
+            values.Series?.Value,
+            values.Type?.Value,
+            values.DateCode is { } code ? "date code " + code.Value : null
+        );
 
-        table
-            .Cell(5)
-            .Text(
-                PageFrame.Joined(
-                    values.Maker?.Value,
-                    values.Series?.Value,
-                    values.Type?.Value,
-                    values.DateCode is { } code ? "date code " + code.Value : null
-                )
-            );
-        using var renewed = table.Cell(6);
+    private static void Renewed(HtmlWriter html, Part part, BoardSummary[] units)
+    {
         var commas = new Commas(html);
-        foreach (var unit in renewedIn.Take(MostRenewed))
+        foreach (var unit in units.Take(MostRenewed))
         {
             commas
                 .Next()
@@ -216,9 +187,9 @@ public static class DesignPage
                 .Text(unit.Id.Value);
         }
 
-        if (renewedIn.Length > MostRenewed)
+        if (units.Length > MostRenewed)
         {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $" and {renewedIn.Length - MostRenewed} more"));
+            html.Text(string.Create(CultureInfo.InvariantCulture, $" and {units.Length - MostRenewed} more"));
         }
     }
 
@@ -242,18 +213,8 @@ public static class DesignPage
             return;
         }
 
-        using var entry = Entry.Open(html, "points", "Points to prove");
-        using var table = Ledger.Open(html, "Points to prove", PointColumns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var point in points)
-        {
-            using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Point, point.Name.Value));
-            table.Head().Text(point.Name.Value);
-            table.Cell(1).Text(Vocabulary.PointMeasures.WordFor(point.Measures) + (point.IsRequired ? string.Empty : ", not required"));
-            table.Cell(2).Text(Wanted(point));
-            table.Cell(3).Text(point.RippleLimit is { } ripple ? "at most " + ripple.Text : string.Empty);
-            table.Cell(4).Text(PageFrame.Joined(point.Source?.Value, point.Note?.Value));
-        }
+        using var section = Section.Open(html, "points", "Points to prove");
+        PointTable.Write(html, "Points to prove", points);
     }
 
     private static string Wanted(TestPoint point) =>
@@ -274,27 +235,24 @@ public static class DesignPage
             return;
         }
 
-        using var entry = Entry.Open(html, "faults", "Known faults");
-        using var table = Ledger.Open(html, "Known faults", FaultColumns);
-        using var body = html.Open(Tag.TBody);
+        using var section = Section.Open(html, "faults", "Known faults");
         var parts = design.Parts.Select(part => part.Ref.Value).ToHashSet(StringComparer.Ordinal);
-        foreach (var fault in design.KnownFaults)
-        {
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
-            {
-                if (fault.At is { } at && parts.Contains(at.Value))
-                {
-                    html.Open(Tag.A, ClassName.Reference).To(ElementId.Of(IdPrefix.Part, at.Value)).Text(at.Value);
-                }
-                else
-                {
-                    html.Text(fault.At?.Value ?? "board");
-                }
-            }
+        new Ledger<KnownFault>(
+            new("At", (cell, fault) => FaultyPlace(cell, fault, parts)),
+            new("What happens", fault => fault.What.Value),
+            new("What to do", fault => fault.Advice?.Value)
+        ).Write(html, "Known faults", design.KnownFaults);
+    }
 
-            table.Cell(1).Text(fault.What.Value);
-            table.Cell(2).Text(fault.Advice?.Value ?? string.Empty);
+    private static void FaultyPlace(HtmlWriter html, KnownFault fault, HashSet<string> parts)
+    {
+        if (fault.At is { } at && parts.Contains(at.Value))
+        {
+            html.Open(Tag.A, ClassName.Reference).To(ElementId.Of(IdPrefix.Part, at.Value)).Text(at.Value);
+        }
+        else
+        {
+            html.Text(fault.At?.Value ?? "board");
         }
     }
 }

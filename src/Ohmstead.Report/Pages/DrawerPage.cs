@@ -20,12 +20,6 @@ public static class DrawerPage
     // A small drawer is told whole; of a large one the page tells the beginning, and what to buy stays in sight.
     private const int FirstLots = 12;
     private const int MostPlaces = 20;
-    private static readonly Column[] Columns =
-    [
-        new("Lot", IsShort: true),
-        new("What lies there", IsPlain: true),
-        new("Incoming readings", IsPlain: true),
-    ];
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -62,10 +56,16 @@ public static class DrawerPage
             LotAddresses.Path,
             "Lots",
             "what came together, in order of name",
-            Columns,
+            new(
+                new("Lot", lot => lot.Lot.Id.Value) { IsShort = true },
+                new("What lies there", (html, lot) => WhatLies(html, context, orders, working, lot)) { IsPlain = true },
+                new("Incoming readings", (html, lot) => Incoming(html, lot, working)) { IsPlain = true }
+            )
+            {
+                Anchor = lot => ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value),
+            },
             LotAddresses.RowsAPage,
-            lot => lot.Lot.Id.Value,
-            (html, table, lot) => Row(html, table, context, orders, working, lot)
+            lot => lot.Lot.Id.Value
         )
         {
             // The strips of the rows show shapes that each page has once.
@@ -93,7 +93,7 @@ public static class DrawerPage
         BuyingTable.Write(html, context, boards, MostToBuy);
         if (lots.Length > 0)
         {
-            using var entry = Entry.Open(html, "lots", "Lots", "what came together");
+            using var section = Section.Open(html, "lots", "Lots", "what came together");
             working.Rule(html, 0);
             Lots(context, working).WriteStart(html, lots, lots.Length <= LotAddresses.MostOnPage ? LotAddresses.MostOnPage : FirstLots);
         }
@@ -114,28 +114,19 @@ public static class DrawerPage
             );
     }
 
-    private static void Row(
+    private static void WhatLies(
         HtmlWriter html,
-        Ledger table,
         ReportContext context,
         Func<string, LocalLink?> orders,
         SharedWorking working,
         LotStory lot
     )
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value));
-        table.Head().Text(lot.Lot.Id.Value);
-        using (table.Cell(1))
-        {
-            Part(html, orders, lot.Lot);
-            html.Open(Tag.P).Text(Left(lot));
-            Bad(html, lot);
-            LotAge.Write(html, lot, context.Today, working);
-            Taken(html, lot);
-        }
-
-        using var readings = table.Cell(2);
-        Incoming(html, lot, working);
+        Part(html, orders, lot.Lot);
+        html.Open(Tag.P).Text(Left(lot));
+        Bad(html, lot);
+        LotAge.Write(html, lot, context.Today, working);
+        Taken(html, lot);
     }
 
     private static void Part(HtmlWriter html, Func<string, LocalLink?> orders, Lot lot)

@@ -12,21 +12,18 @@ namespace Ohmstead.Report.Pages;
 /// Why a board may be switched on, or what of that is missing: what stands open first, with the next step; behind a fold everything that is
 /// met, each with the entry that meets it, and what does not apply.
 /// </summary>
-internal static class EvidenceSection
+/// <param name="page">The board on its page.</param>
+internal sealed class EvidenceSection(BoardOnPage page)
 {
-    private const string Board = "board";
-    private static readonly Column[] Reasons = ["At", "Why", "What next"];
-    private static readonly Column[] Shown = ["Where", new("Met by", IsPlain: true), new("Day", IsShort: true, IsPlain: true)];
+    private const string Whole = "board";
+    private readonly HtmlWriter html = page.Html;
+    private readonly JudgedBoard board = page.Board;
 
     /// <summary>Writes the section.</summary>
-    /// <param name="html">The page.</param>
-    /// <param name="context">What every page knows.</param>
-    /// <param name="board">The board.</param>
-    /// <param name="anchors">The addresses of the readings.</param>
-    public static void Write(HtmlWriter html, ReportContext context, JudgedBoard board, ReadingAnchors anchors)
+    public void Write()
     {
         var isFit = board.State == BoardState.FitToRun;
-        using var entry = Entry.Open(html, "evidence", isFit ? "Why it may be switched on" : "What stands open, and what is met");
+        using var section = Section.Open(html, "evidence", isFit ? "Why it may be switched on" : "What stands open, and what is met");
         if (isFit)
         {
             html.Open(Tag.P)
@@ -36,45 +33,37 @@ internal static class EvidenceSection
                 );
         }
 
-        Open(html, board);
-        Kept(html, board);
-        Again(html, board);
-        Fold(html, context, board, anchors);
+        Open();
+        Kept();
+        Again();
+        Fold();
     }
 
-    private static void Open(HtmlWriter html, JudgedBoard board)
+    private void Open()
     {
         if (board.Reasons.Length == 0)
         {
             return;
         }
 
-        using var table = Ledger.Open(html, "Why, and what next", Reasons);
-        using var body = html.Open(Tag.TBody);
-        foreach (var reason in board.Reasons)
-        {
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
-            {
-                PartLink.Write(html, board, reason.At ?? Board);
-            }
-
-            table.Cell(1).Text(reason.Text);
-            table.Cell(2).Text(reason.NextStep);
-        }
+        new Ledger<StateReason>(
+            new("At", (_, reason) => page.Link(reason.At ?? Whole)),
+            new("Why", reason => reason.Text),
+            new("What next", reason => reason.NextStep)
+        ).Write(html, "Why, and what next", board.Reasons);
     }
 
-    private static void Kept(HtmlWriter html, JudgedBoard board)
+    private void Kept()
     {
         foreach (var place in board.Overruled)
         {
             using var line = html.Open(Tag.P);
-            PartLink.Write(html, board, place.Part.Ref.Value);
+            page.Link(place.Part.Ref.Value);
             html.Text($" is outside its limit and stays by decision ({place.Decision!.What.Text}): {place.Decision.Because.Value}.");
         }
     }
 
-    private static void Again(HtmlWriter html, JudgedBoard board)
+    private void Again()
     {
         if (board.MeasureAgain.Length == 0)
         {
@@ -86,12 +75,12 @@ internal static class EvidenceSection
         foreach (var open in board.MeasureAgain)
         {
             using var item = html.Open(Tag.Li);
-            PartLink.Write(html, board, open.At);
+            page.Link(open.At);
             html.Text($": {open.Text}");
         }
     }
 
-    private static void Fold(HtmlWriter html, ReportContext context, JudgedBoard board, ReadingAnchors anchors)
+    private void Fold()
     {
         var groups = ObligationGroup.Group(board.Obligations);
         var (met, excused) = (groups.Sum(group => group.Met.Length), groups.Sum(group => group.Excused.Length));
@@ -112,53 +101,44 @@ internal static class EvidenceSection
 
         if (met > 0)
         {
-            var places = new EvidencePlaces(context, board, anchors);
-            using var table = Ledger.Open(html, "What is met, and by what", Shown);
-            foreach (var group in groups.Where(group => group.Met.Length > 0))
-            {
-                Met(html, table, places, group);
-            }
+            var places = new EvidencePlaces(page.Context, board, page.Anchors);
+            new Ledger<MetTogether>(
+                new("Where", (_, row) => Where(places, row.Same)),
+                new("Met by", row => Words(row.Same)) { IsPlain = true },
+                new("Day", (_, row) => places.Day(html, row.Same[0])) { IsShort = true, IsPlain = true }
+            ).WriteGroups(html, "What is met, and by what", MetBy(groups), static (page, asks) => page.Text(asks));
         }
 
-        Excused(html, groups);
+        Excused(groups);
     }
 
     // What a kind asks is told once, and so is what meets several places on one day.
-    private static void Met(HtmlWriter html, Ledger table, EvidencePlaces places, ObligationGroup group)
+    private static IEnumerable<IGrouping<string, MetTogether>> MetBy(IReadOnlyList<ObligationGroup> groups) =>
+        groups
+            .SelectMany(group =>
+                group
+                    .Met.GroupBy(one => (one.Text.Text, one.MetBy!.Day, one.MetBy.Path))
+                    .Select(same => new MetTogether(Sentence(group.Rule.Asks), [.. same]))
+            )
+            .GroupBy(row => row.Asks, StringComparer.Ordinal);
+
+    private void Where(EvidencePlaces places, Obligation[] same)
     {
-        using var body = html.Open(Tag.TBody);
-        using (html.Open(Tag.Tr))
+        var byName = same.ToLookup(one => one.At ?? Whole, StringComparer.Ordinal);
+        var commas = new Commas(html);
+        foreach (var (first, last) in PlaceRuns.Join([.. byName.Select(place => place.Key)]))
         {
-            var asks = html.Open(Tag.Th).With(FixedAttribute.ScopeRowGroup).With(NumberAttribute.ColSpan, Shown.Length);
-            asks.Text(Sentence(group.Rule.Asks));
-        }
-
-        foreach (var same in group.Met.GroupBy(one => (one.Text.Text, one.MetBy!.Day, one.MetBy.Path)))
-        {
-            using var row = html.Open(Tag.Tr);
-            using (table.Head())
+            commas.Next();
+            places.Where(html, byName[first].First());
+            if (last != first)
             {
-                var byName = same.ToLookup(one => one.At ?? Board, StringComparer.Ordinal);
-                var commas = new Commas(html);
-                foreach (var (first, last) in PlaceRuns.Join([.. byName.Select(place => place.Key)]))
-                {
-                    commas.Next();
-                    places.Where(html, byName[first].First());
-                    if (last != first)
-                    {
-                        html.Text(" to ");
-                        places.Where(html, byName[last].First());
-                    }
-                }
+                html.Text(" to ");
+                places.Where(html, byName[last].First());
             }
-
-            table.Cell(1).Text(Words([.. same]));
-            using var day = table.Cell(2);
-            places.Day(html, same.First());
         }
     }
 
-    private static void Excused(HtmlWriter html, IReadOnlyList<ObligationGroup> groups)
+    private void Excused(IReadOnlyList<ObligationGroup> groups)
     {
         if (groups.All(group => group.Excused.Length == 0))
         {
@@ -169,7 +149,7 @@ internal static class EvidenceSection
         using var list = html.Open(Tag.Ul);
         foreach (var same in groups.SelectMany(group => group.Excused.GroupBy(one => one.Text.Text, StringComparer.Ordinal)))
         {
-            html.Open(Tag.Li).Text($"{PlaceRuns.Words([.. same.Select(one => one.At ?? Board)])}: {same.Key}");
+            html.Open(Tag.Li).Text($"{PlaceRuns.Words([.. same.Select(one => one.At ?? Whole)])}: {same.Key}");
         }
     }
 
@@ -181,7 +161,7 @@ internal static class EvidenceSection
             return same[0].Text;
         }
 
-        var byWords = same.ToLookup(one => one.MetBy!.Words.Text, one => one.At ?? Board, StringComparer.Ordinal);
+        var byWords = same.ToLookup(one => one.MetBy!.Words.Text, one => one.At ?? Whole, StringComparer.Ordinal);
         return byWords.Count == 1 ? same[0].Shown : $"{same[0].Text}: {string.Join("; ", byWords.Select(Shared))}";
     }
 
@@ -189,4 +169,6 @@ internal static class EvidenceSection
         $"{PlaceRuns.Words([.. places.Distinct(StringComparer.Ordinal)])} {places.Key}";
 
     private static string Sentence(string asks) => char.ToUpperInvariant(asks[0]) + asks[1..];
+
+    private readonly record struct MetTogether(string Asks, Obligation[] Same);
 }

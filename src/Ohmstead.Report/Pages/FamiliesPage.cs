@@ -13,17 +13,6 @@ namespace Ohmstead.Report.Pages;
 public static class FamiliesPage
 {
     private const int MostRows = 40;
-    private static readonly Column[] Columns =
-    [
-        "Family",
-        new("Parts", IsNumber: true),
-        new("Measured", IsNumber: true),
-        new("Boards", IsNumber: true),
-        new("Failed as found", IsNumber: true),
-        "Share",
-        new("Failed later", IsNumber: true),
-        new("In circuit", IsNumber: true),
-    ];
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
@@ -41,10 +30,21 @@ public static class FamiliesPage
             "families-all",
             "Families",
             "the largest share first; no share of fewer than five parts",
-            Columns,
+            new(
+                new("Family", family => family.Name.Text),
+                new("Parts", family => family.Parts),
+                new("Measured", family => family.Measured),
+                new("Boards", family => family.Boards),
+                new("Failed as found", family => family.FailedAsFound),
+                new("Share", Share),
+                new("Failed later", family => family.FailedLater),
+                new("In circuit", family => family.FailedInCircuit)
+            )
+            {
+                Anchor = family => ElementId.Of(IdPrefix.Family, family.Name.Text),
+            },
             90,
-            family => family.Name.Text,
-            Row
+            family => family.Name.Text
         );
 
     /// <summary>The section of the collection's page that leads here.</summary>
@@ -55,7 +55,7 @@ public static class FamiliesPage
             .SelectMany(board => board.Families)
             .SelectMany(family => family.Lives)
             .Count(life => life is { IsOriginal: true, FailedAsFound: true });
-        using var entry = Entry.Open(html, "families", "Families", "which parts go bad");
+        using var section = Section.Open(html, "families", "Families", "which parts go bad");
         using var line = html.Open(Tag.P);
         html.Text(
             string.Create(
@@ -95,7 +95,7 @@ public static class FamiliesPage
 
     private static void Shares(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
-        using var entry = Entry.Open(html, "shares", "Failed as found", OfShares.Remark);
+        using var section = Section.Open(html, "shares", "Failed as found", OfShares.Remark);
         OfShares.WriteStart(html, [.. FamilyAges.Apart(families)], MostRows);
         html.Open(Tag.P, ClassName.Fine)
             .Text(
@@ -105,32 +105,19 @@ public static class FamiliesPage
             );
     }
 
-    private static void Row(HtmlWriter html, Ledger table, FamilyStatistics family)
+    private static void Share(HtmlWriter html, FamilyStatistics family)
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Family, family.Name.Text));
-        table.Head().Text(family.Name.Text);
-        table.Cell(1).Text(family.Parts);
-        table.Cell(2).Text(family.Measured);
-        table.Cell(3).Text(family.Boards);
-        table.Cell(4).Text(family.FailedAsFound);
-        using (table.Cell(5))
+        if (family.Share is not { } share)
         {
-            if (family.Share is { } share)
-            {
-                ShareBar.Write(html, family, share);
-                using var fold = html.Open(Tag.Details);
-                html.Open(Tag.Summary).Text(FamilyWords.Share(family));
-                using var list = html.Open(Tag.Ul);
-                html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
-                html.Open(Tag.Li).Text($"Source: {share.Source.Text}");
-            }
-            else
-            {
-                html.Text(FamilyWords.Share(family));
-            }
+            html.Text(FamilyWords.Share(family));
+            return;
         }
 
-        table.Cell(6).Text(family.FailedLater);
-        table.Cell(7).Text(family.FailedInCircuit);
+        ShareBar.Write(html, family, share);
+        using var fold = html.Open(Tag.Details);
+        html.Open(Tag.Summary).Text(FamilyWords.Share(family));
+        using var list = html.Open(Tag.Ul);
+        html.Open(Tag.Li).Text($"95 % interval{(share.IsUpperLimit ? ", one-sided" : string.Empty)}: {share.Arithmetic}");
+        html.Open(Tag.Li).Text($"Source: {share.Source.Text}");
     }
 }

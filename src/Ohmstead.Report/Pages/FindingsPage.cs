@@ -18,8 +18,6 @@ public static class FindingsPage
 {
     private const int MostRows = 100;
     private const int MostCautions = 60;
-    private static readonly Column[] AllColumns = ["Record", .. FindingRows.Columns[1..]];
-    private static readonly Column[] CautionColumns = ["Board", "What can hurt"];
 
     /// <summary>Writes the page.</summary>
     /// <param name="buffer">Where to.</param>
@@ -50,28 +48,24 @@ public static class FindingsPage
 
     // Here each row says which file it is of: sorted, no group would hold.
     private static LongTable<Finding> All(ReportContext context) =>
-        new(
-            "findings-all",
-            "Findings",
-            "in the order of the records",
-            AllColumns,
-            120,
-            finding => finding.Place.Path,
-            (html, table, finding) =>
-            {
-                using var row = html.Open(Tag.Tr);
-                using (table.Head())
+        new("findings-all", "Findings", "in the order of the records", new([new("Record", (html, finding) =>
                 {
                     File(html, context, finding.Place.Path);
                     html.Text(string.Create(CultureInfo.InvariantCulture, $":{finding.Place.Line}:{finding.Place.Column}"));
-                }
-
-                FindingRows.Cells(html, table, context, finding, 0);
-            }
-        );
+                }), .. new FindingRows(context, 0).Told]), 120, finding => finding.Place.Path);
 
     private static LongTable<BoardSummary> OfHazards { get; } =
-        new("cautions", "Cautions", "what must be made safe stands first", CautionColumns, 150, board => board.Id.Value, HazardRow);
+        new(
+            "cautions",
+            "Cautions",
+            "what must be made safe stands first",
+            new(new("Board", BoardLink), new("What can hurt", HazardsOf))
+            {
+                Anchor = board => ElementId.Of(IdPrefix.Board, board.Id.Value),
+            },
+            150,
+            board => board.Id.Value
+        );
 
     private static BoardSummary[] Hurting(IReadOnlyList<BoardSummary> boards) =>
         [
@@ -121,27 +115,13 @@ public static class FindingsPage
             return;
         }
 
-        using var entry = Entry.Open(html, "findings", "Findings", "what the records say that does not add up");
-        using (var table = Ledger.Open(html, "Findings", FindingRows.Columns))
-        {
-            foreach (var file in findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal))
-            {
-                using var body = html.Open(Tag.TBody);
-                using (html.Open(Tag.Tr))
-                {
-                    using var head = html.Open(Tag.Th)
-                        .With(FixedAttribute.ScopeRowGroup)
-                        .With(NumberAttribute.ColSpan, FindingRows.Columns.Length);
-                    File(html, context, file.Key);
-                }
-
-                foreach (var finding in file)
-                {
-                    FindingRows.Write(html, table, context, finding, 0);
-                }
-            }
-        }
-
+        using var section = Section.Open(html, "findings", "Findings", "what the records say that does not add up");
+        new Ledger<Finding>(new FindingRows(context, 0).OfRecord).WriteGroups(
+            html,
+            "Findings",
+            findings.Take(MostRows).GroupBy(finding => finding.Place.Path, StringComparer.Ordinal),
+            (page, path) => File(page, context, path)
+        );
         All(context).WriteRest(html, findings.Length, MostRows);
     }
 
@@ -166,7 +146,7 @@ public static class FindingsPage
     private static void Hazards(HtmlWriter html, IReadOnlyList<BoardSummary> boards)
     {
         var hurting = Hurting(boards);
-        using var entry = Entry.Open(html, "cautions", OfHazards.Heading, OfHazards.Remark);
+        using var section = Section.Open(html, "cautions", OfHazards.Heading, OfHazards.Remark);
         html.Open(Tag.P).Text(SafetyNotice.Defer);
         if (hurting.Length == 0)
         {
@@ -177,19 +157,17 @@ public static class FindingsPage
         OfHazards.WriteStart(html, hurting, MostCautions);
     }
 
-    private static void HazardRow(HtmlWriter html, Ledger table, BoardSummary board)
+    private static void BoardLink(HtmlWriter html, BoardSummary board)
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
-        using (table.Head())
-        {
-            html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
-                .Text(board.Id.Value);
-            html.Text(" ");
-            html.Open(Tag.Small).Text(board.Title);
-        }
+        html.Open(Tag.A, ClassName.Reference)
+            .To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
+            .Text(board.Id.Value);
+        html.Text(" ");
+        html.Open(Tag.Small).Text(board.Title);
+    }
 
-        using var cell = table.Cell(1);
+    private static void HazardsOf(HtmlWriter html, BoardSummary board)
+    {
         using var list = html.Open(Tag.Ul);
         foreach (var hazard in board.Hazards)
         {

@@ -14,7 +14,6 @@ namespace Ohmstead.Report.Pages;
 public static class InstrumentsPage
 {
     private const int MostDays = 12;
-    private static readonly Column[] Columns = [new("Instrument", IsShort: true), new("What", IsPlain: true), "Good for", "Readings"];
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -43,13 +42,16 @@ public static class InstrumentsPage
             return;
         }
 
-        using var entry = Entry.Open(html, "instruments", "Instruments");
-        using var table = Ledger.Open(html, "Instruments", Columns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var instrument in instruments)
+        using var section = Section.Open(html, "instruments", "Instruments");
+        new Ledger<Instrument>(
+            new("Instrument", instrument => instrument.Id.Value) { IsShort = true },
+            new("What", (page, instrument) => What(page, instrument, context.Today)) { IsPlain = true },
+            new("Good for", GoodFor),
+            new("Readings", (page, instrument) => Readings(page, instrument, [.. uses[instrument.Id.Value]]))
+        )
         {
-            Row(html, table, context.Today, instrument, [.. uses[instrument.Id.Value]]);
-        }
+            Anchor = instrument => ElementId.Of(IdPrefix.Instrument, instrument.Id.Value),
+        }.Write(html, "Instruments", instruments);
     }
 
     private static ILookup<string, Use> Uses(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -81,40 +83,32 @@ public static class InstrumentsPage
         );
     }
 
-    private static void Row(HtmlWriter html, Ledger table, DateOnly today, Instrument instrument, Use[] uses)
+    private static void What(HtmlWriter html, Instrument instrument, DateOnly today)
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Instrument, instrument.Id.Value));
-        table.Head().Text(instrument.Id.Value);
-        using (table.Cell(1))
+        html.Text(instrument.What.Value);
+        if (
+            PageFrame.Joined(
+                instrument.Maker?.Value,
+                instrument.Serial is { } serial ? "serial " + serial.Value : null,
+                instrument.Note?.Value
+            ) is
+            { Length: > 0 } more
+        )
         {
-            html.Text(instrument.What.Value);
-            if (
-                PageFrame.Joined(
-                    instrument.Maker?.Value,
-                    instrument.Serial is { } serial ? "serial " + serial.Value : null,
-                    instrument.Note?.Value
-                ) is
-                { Length: > 0 } more
-            )
-            {
-                html.Text(" ");
-                html.Open(Tag.Small).Text(more);
-            }
-
-            Calibrated(html, instrument, today);
+            html.Text(" ");
+            html.Open(Tag.Small).Text(more);
         }
 
-        using (table.Cell(2))
-        {
-            using var list = html.Open(Tag.Ul);
-            foreach (var accuracy in instrument.Accuracies)
-            {
-                html.Open(Tag.Li).Text(Words(accuracy));
-            }
-        }
+        Calibrated(html, instrument, today);
+    }
 
-        using var cell = table.Cell(3);
-        Readings(html, instrument, uses);
+    private static void GoodFor(HtmlWriter html, Instrument instrument)
+    {
+        using var list = html.Open(Tag.Ul);
+        foreach (var accuracy in instrument.Accuracies)
+        {
+            html.Open(Tag.Li).Text(Words(accuracy));
+        }
     }
 
     private static string Words(Accuracy accuracy)

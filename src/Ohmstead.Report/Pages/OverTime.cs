@@ -14,14 +14,16 @@ using Ohmstead.Report.Tables;
 namespace Ohmstead.Report.Pages;
 
 /// <summary>Parts that were read in the same way on two days or more: each a drawing, and beside it the readings it draws.</summary>
-internal static class OverTime
+/// <param name="page">The board on its page.</param>
+internal sealed class OverTime(BoardOnPage page)
 {
     // A page that draws dozens of parts is neither read nor loaded quickly.
     private const int Most = 8;
-    private static readonly Column[] Columns = [new("Day", IsShort: true), new("Reading", IsPlain: true), new("Verdict", IsPlain: true)];
+    private readonly HtmlWriter html = page.Html;
 
     /// <summary>Writes the section, or nothing.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, ImmutableArray<Drift> drifts, ReadingAnchors anchors)
+    /// <param name="drifts">The drifts of the board.</param>
+    public void Write(ImmutableArray<Drift> drifts)
     {
         // What drifts comes first, then what was read most often.
         var known = new Dictionary<(string, Measured, DateOnly), Drift>();
@@ -33,7 +35,7 @@ internal static class OverTime
         ReadingSeries[] all =
         [
             .. BoardDrifts
-                .SeriesOf(board)
+                .SeriesOf(page.Board)
                 .OrderByDescending(series => DriftOf(known, series) is { IsTold: true })
                 .ThenByDescending(series => series.Readings.Count),
         ];
@@ -42,10 +44,10 @@ internal static class OverTime
             return;
         }
 
-        using var entry = Entry.Open(html, "time", "Over time", "parts read in the same way on two days or more");
+        using var section = Section.Open(html, "time", "Over time", "parts read in the same way on two days or more");
         foreach (var series in all.AsSpan(0, Math.Min(all.Length, Most)))
         {
-            One(html, series, DriftOf(known, series), anchors);
+            One(series, DriftOf(known, series));
         }
 
         if (all.Length > Most)
@@ -63,7 +65,7 @@ internal static class OverTime
     private static Drift? DriftOf(Dictionary<(string, Measured, DateOnly), Drift> drifts, ReadingSeries series) =>
         drifts.GetValueOrDefault((series.Reference, series.Measured, series.Readings[^1].Day));
 
-    private static void One(HtmlWriter html, ReadingSeries series, Drift? drift, ReadingAnchors anchors)
+    private void One(ReadingSeries series, Drift? drift)
     {
         using var figure = html.Open(Tag.Figure);
         using (html.Open(Tag.FigCaption))
@@ -83,31 +85,28 @@ internal static class OverTime
             html.Open(Tag.P, ClassName.Fine).Text(BoardDrifts.LeftOut(series.WithoutFigure) + ".");
         }
 
-        using var table = Ledger.Open(
-            html,
-            $"{series.Reference} {VerdictWords.Describe(series.Measured)} over time",
-            Columns,
-            isCompact: true
-        );
-        using var body = html.Open(Tag.TBody);
-        foreach (var reading in series.Readings)
+        new Ledger<ReadOnDay>(
+            new("Day", reading => IsoDate.Text(reading.Day)) { IsShort = true },
+            new("Reading", (_, reading) => Reading(reading.Verdict)) { IsPlain = true },
+            new("Verdict", (_, reading) => Outcome(reading.Verdict)) { IsPlain = true }
+        )
         {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(IsoDate.Text(reading.Day));
-            using (table.Cell(1))
-            {
-                if (anchors.Of(reading.Verdict) is { } anchor)
-                {
-                    html.Open(Tag.A).To(anchor).Text(reading.Verdict.Reading.Text);
-                }
-                else
-                {
-                    html.Text(reading.Verdict.Reading.Text);
-                }
-            }
+            IsCompact = true,
+        }.Write(html, $"{series.Reference} {VerdictWords.Describe(series.Measured)} over time", series.Readings);
+    }
 
-            using var cell = table.Cell(2);
-            html.Open(Tag.Span, VerdictMark.ToneOf(reading.Verdict.Outcome)).Text(VerdictWords.Describe(reading.Verdict.Outcome));
+    private void Reading(Verdict verdict)
+    {
+        if (page.Anchors.Of(verdict) is { } anchor)
+        {
+            html.Open(Tag.A).To(anchor).Text(verdict.Reading.Text);
+        }
+        else
+        {
+            html.Text(verdict.Reading.Text);
         }
     }
+
+    private void Outcome(Verdict verdict) =>
+        html.Open(Tag.Span, VerdictMark.ToneOf(verdict.Outcome)).Text(VerdictWords.Describe(verdict.Outcome));
 }

@@ -22,7 +22,7 @@ internal sealed record DatedPhoto(BenchVisit Visit, int Order, Photograph Photo,
 internal static class PhotoPairs
 {
     /// <summary>The pairs of a board: for each place the earliest and the latest photograph.</summary>
-    public static IReadOnlyList<PhotoPair> Of(BoardAssessment board, IReadOnlyList<DatedPhoto> photos)
+    public static IReadOnlyList<PhotoPair> Find(BoardAssessment board, IReadOnlyList<DatedPhoto> photos)
     {
         if (photos.Count < 2)
         {
@@ -36,12 +36,12 @@ internal static class PhotoPairs
                 .Select(photo => (Place: PlaceIn(photo.Photo.Shows.Value, board), Photo: photo))
                 .Where(pair => pair.Place is not null)
                 .GroupBy(pair => pair.Place!, pair => pair.Photo, StringComparer.Ordinal)
-                .Select(place => Of(place.Key, place.First(), place.Last(), work[place.Key]))
+                .Select(place => Pair(place.Key, place.First(), place.Last(), work[place.Key]))
                 .Where(pair => pair.Earlier.Order < pair.Later.Order && pair.Work.Count > 0),
         ];
     }
 
-    private static PhotoPair Of(string place, DatedPhoto earlier, DatedPhoto later, IEnumerable<(int Order, string Words)> work) =>
+    private static PhotoPair Pair(string place, DatedPhoto earlier, DatedPhoto later, IEnumerable<(int Order, string Words)> work) =>
         new(place, earlier, later, [.. work.Where(one => one.Order >= earlier.Order && one.Order <= later.Order).Select(one => one.Words)]);
 
     // In order of time.

@@ -1,23 +1,26 @@
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
+using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 
 /// <summary>The photographs of a board: those of a place before and after its work side by side, then all others in order of
 /// time.</summary>
-internal static class Photographs
+/// <param name="page">The board on its page.</param>
+internal sealed class Photographs(BoardOnPage page)
 {
+    private readonly HtmlWriter html = page.Html;
+
     /// <summary>Writes the section; nothing when there is no photograph that can be shown.</summary>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board)
+    public void Write()
     {
         DatedPhoto[] photos =
         [
-            .. from indexed in board.Visits.Select((visit, order) => (visit, order))
+            .. from indexed in page.Board.Visits.Select((visit, order) => (visit, order))
             from photo in indexed.visit.Photos
             where PictureNames.IsSafe(photo.File.Value)
-            let shown = context.Pictures?.Of(photo.File.Value)
+            let shown = page.Context.Pictures?.Of(photo.File.Value)
             where shown is not null
             select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
         ];
@@ -26,15 +29,15 @@ internal static class Photographs
             return;
         }
 
-        using var entry = Entry.Open(html, "photographs", "Photographs");
-        var pairs = PhotoPairs.Of(board, photos);
+        using var section = Section.Open(html, "photographs", "Photographs");
+        var pairs = PhotoPairs.Find(page.Board, photos);
         foreach (var pair in pairs)
         {
             html.Open(Tag.H3).Text($"{pair.Place}, {pair.Earlier.Visit.Date.Text} beside {pair.Later.Visit.Date.Text}");
             html.Open(Tag.P, ClassName.Fine).Text($"Work there from the one to the other: {string.Join(", ", pair.Work)}.");
             using var beside = html.Open(Tag.Div, ClassName.Pair);
-            One(html, pair.Earlier);
-            One(html, pair.Later);
+            One(pair.Earlier);
+            One(pair.Later);
         }
 
         var others = photos.Except(pairs.SelectMany(pair => new[] { pair.Earlier, pair.Later })).ToArray();
@@ -46,11 +49,11 @@ internal static class Photographs
         using var box = html.Open(Tag.Div, ClassName.Photos);
         foreach (var photo in others)
         {
-            One(html, photo);
+            One(photo);
         }
     }
 
-    private static void One(HtmlWriter html, DatedPhoto photo)
+    private void One(DatedPhoto photo)
     {
         using var figure = html.Open(Tag.Figure);
         using (html.Open(Tag.A).To(LocalLink.ToFile(photo.Shown.Large.Path, 1)))

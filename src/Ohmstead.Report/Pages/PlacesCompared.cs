@@ -24,7 +24,7 @@ internal static class PlacesCompared
             return;
         }
 
-        using var entry = Entry.Open(html, "places", Heading, Remark);
+        using var section = Section.Open(html, "places", Heading, Remark);
         if (IsHere(design, references))
         {
             Table(html, design, references);
@@ -91,24 +91,17 @@ internal static class PlacesCompared
                 );
         }
 
-        using var table = Ledger.Open(
-            html,
-            Heading,
-            [new("Place", IsShort: true), .. design.Compared.Select(unit => new Column(unit.Board))]
-        );
-        using var body = html.Open(Tag.TBody);
-        foreach (var reference in references)
+        new Ledger<string>([
+            new("Place", reference => reference) { IsShort = true },
+            .. design.Compared.Select(unit => new Column<string>(unit.Board, (cell, reference) => Cell(cell, unit, reference))),
+        ]).Write(html, Heading, references);
+    }
+
+    private static void Cell(HtmlWriter html, UnitPlaces unit, string reference)
+    {
+        if (unit.Place(reference) is { } place)
         {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(reference);
-            for (var unit = 0; unit < design.Compared.Count; unit++)
-            {
-                using var cell = table.Cell(unit + 1);
-                if (design.Compared[unit].Place(reference) is { } place)
-                {
-                    Cell(html, design.Compared[unit].Board, place);
-                }
-            }
+            Cell(html, unit.Board, place);
         }
     }
 

@@ -17,23 +17,42 @@ internal static class BuyingTable
     internal const int MostOnCollection = 15;
 
     private const int MostOrders = 40;
-    private static readonly Column[] Columns =
-    [
-        "Part",
-        new("Needed", IsNumber: true),
-        new("In the drawer", IsNumber: true),
-        new("On order", IsNumber: true),
-        new("To buy", IsNumber: true),
-        "For",
-    ];
-
-    private static readonly Column[] OrderColumns = [new("Order", IsShort: true), "For", "From", new("Placed", IsShort: true), "State"];
 
     private static LongTable<BuyingLine> Lines { get; } =
-        new("buy", "What to buy", "less the drawer and what is on order", Columns, 60, line => line.What, Line);
+        new(
+            "buy",
+            "What to buy",
+            "less the drawer and what is on order",
+            new(
+                new("Part", line => line.What),
+                new("Needed", line => line.Needed),
+                new("In the drawer", InDrawer) { IsNumber = true },
+                new("On order", line => line.OnOrder),
+                new("To buy", (html, line) => html.Open(Tag.B).Text(line.ToBuy)) { IsNumber = true },
+                new("For", Places)
+            ),
+            60,
+            line => line.What
+        );
 
     private static LongTable<Records.Model.Order> Orders { get; } =
-        new("orders", "Orders", "open, or lost on the way", OrderColumns, 200, order => order.Id.Value, Order);
+        new(
+            "orders",
+            "Orders",
+            "open, or lost on the way",
+            new(
+                new("Order", order => order.Id.Value) { IsShort = true },
+                new("For", order => order.For.Value),
+                new("From", order => order.From?.Value),
+                new("Placed", order => order.Placed.Text) { IsShort = true },
+                new("State", State)
+            )
+            {
+                Anchor = order => ElementId.Of(IdPrefix.Order, order.Id.Value),
+            },
+            200,
+            order => order.Id.Value
+        );
 
     /// <summary>Writes the list and the open or lost orders.</summary>
     public static void Write(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, int mostRows)
@@ -42,13 +61,13 @@ internal static class BuyingTable
         var orders = OrdersOf(context);
         if (lines.Count > 0)
         {
-            using var entry = Entry.Open(html, "buy", Lines.Heading, Lines.Remark);
+            using var section = Section.Open(html, "buy", Lines.Heading, Lines.Remark);
             Lines.WriteStart(html, lines, mostRows);
         }
 
         if (orders.Length > 0)
         {
-            using var entry = Entry.Open(html, "orders", Orders.Heading, Orders.Remark);
+            using var section = Section.Open(html, "orders", Orders.Heading, Orders.Remark);
             Orders.WriteStart(html, orders, MostOrders);
         }
     }
@@ -84,47 +103,26 @@ internal static class BuyingTable
     private static Records.Model.Order[] OrdersOf(ReportContext context) =>
         [.. context.Workshop.Orders.Values.Where(IsShown).OrderBy(order => order.Id.Value, StringComparer.Ordinal)];
 
-    private static void Order(HtmlWriter html, Ledger table, Records.Model.Order order)
-    {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Order, order.Id.Value));
-        table.Head().Text(order.Id.Value);
-        table.Cell(1).Text(order.For.Value);
-        table.Cell(2).Text(order.From?.Value ?? string.Empty);
-        table.Cell(3).Text(order.Placed.Text);
-        table
-            .Cell(4)
-            .Text(
-                OrderStates.Words(OrderStates.For(order))
-                    + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty)
-            );
-    }
+    private static string State(Records.Model.Order order) =>
+        OrderStates.Words(OrderStates.For(order))
+        + (order.Lost is { } lost ? $" on {lost.Text}: the need is open again unless another order covers it" : string.Empty);
 
     // It is open, or was lost on the way.
     private static bool IsShown(Records.Model.Order order) =>
         OrderStates.For(order) is OrderState.Placed or OrderState.PartReceived or OrderState.Lost;
 
-    private static void Line(HtmlWriter html, Ledger table, BuyingLine line)
+    private static void InDrawer(HtmlWriter html, BuyingLine line)
     {
-        using var row = html.Open(Tag.Tr);
-        table.Head().Text(line.What);
-        table.Cell(1).Text(line.Needed);
-        using (table.Cell(2))
+        html.Text(line.InDrawer);
+        foreach (var (lot, count) in line.Drawer)
         {
-            html.Text(line.InDrawer);
-            foreach (var (lot, count) in line.Drawer)
-            {
-                html.Text(" ");
-                html.Open(Tag.Small).Text(string.Create(CultureInfo.InvariantCulture, $"{count} of {lot}"));
-            }
+            html.Text(" ");
+            html.Open(Tag.Small).Text(string.Create(CultureInfo.InvariantCulture, $"{count} of {lot}"));
         }
+    }
 
-        table.Cell(3).Text(line.OnOrder);
-        using (table.Cell(4))
-        {
-            html.Open(Tag.B).Text(line.ToBuy);
-        }
-
-        using var places = table.Cell(5);
+    private static void Places(HtmlWriter html, BuyingLine line)
+    {
         foreach (var need in line.For.Take(MostPlaces))
         {
             html.Open(Tag.A, ClassName.Reference)

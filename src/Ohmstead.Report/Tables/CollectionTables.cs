@@ -17,22 +17,15 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     /// <summary>A board that waits for something.</summary>
     internal readonly record struct Waiting(BoardSummary Board, Wait For);
 
-    private static readonly Column[] NextColumns = ["Board", "State", "What next", "Why"];
-    private static readonly Column[] WaitColumns = ["Board", "For", new("Since", IsShort: true), new("Days", IsNumber: true), "Order"];
-    private static readonly Column[] DesignColumns = ["Design", "Maker", new("Units", IsNumber: true), new("Fit to run", IsNumber: true)];
-    private static readonly Column[] KeptColumns = ["Board", "Kept, and why"];
-    private static readonly Column[] BoardColumns =
-    [
-        "Board",
-        "State",
-        "Design",
-        new("Inside", IsNumber: true),
-        new("Outside", IsNumber: true),
-        new("Undecided", IsNumber: true),
-        new("Other", IsNumber: true),
-        new("Last seen", IsShort: true),
-        new("Look again", IsShort: true),
-    ];
+    // Before the tables that have them: what is static is made in the order of the text.
+    private static Column<BoardSummary> Numbered { get; } = new("Board", NumberAndTitle);
+
+    private static Column<BoardSummary> State { get; } =
+        new("State", (html, board) => StateMark.Write(html, board.State, board.OverdueSince)) { Order = board => (int)board.State };
+
+    private static Column<BoardSummary> Step { get; } = new("What next", board => board.Reasons[0].NextStep);
+
+    private static Column<BoardSummary> Why { get; } = new("Why", CollectionWords.Why);
 
     /// <summary>All boards.</summary>
     public IReadOnlyList<BoardSummary> Boards => boards;
@@ -63,32 +56,80 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
 
     /// <summary>The table of all boards.</summary>
     public LongTable<BoardSummary> OfBoards =>
-        new("boards", "All boards", "with the outcomes of all readings ever taken", BoardColumns, 100, board => board.Id.Value, BoardRow);
+        new(
+            "boards",
+            "All boards",
+            "with the outcomes of all readings ever taken",
+            new(
+                Numbered,
+                State,
+                new("Design", (html, board) => DesignLink(html, board.Design)),
+                new("Inside", board => board.Readings.Inside),
+                new("Outside", board => board.Readings.Outside),
+                new("Undecided", board => board.Readings.Undecided),
+                new("Other", board => board.Readings.Others),
+                new("Last seen", board => PageFrame.Iso(board.LastSeen)) { IsShort = true },
+                new("Look again", board => PageFrame.Iso(board.LookAgain)) { IsShort = true }
+            )
+            {
+                Anchor = board => ElementId.Of(IdPrefix.Board, board.Id.Value),
+            },
+            100,
+            board => board.Id.Value
+        );
 
     /// <summary>The table of what to do next.</summary>
     public LongTable<BoardSummary> OfNext { get; } =
-        new("next", "What to do next", "what presses most first", NextColumns, 120, board => board.Id.Value, NextRow);
+        new("next", "What to do next", "what presses most first", new(Numbered, State, Step, Why), 120, board => board.Id.Value);
+
+    /// <summary>The table of what to do next where the rows stand grouped by their state.</summary>
+    public static Ledger<BoardSummary> OfNextByState { get; } = new(Numbered, Step, Why);
 
     /// <summary>The table of what waits.</summary>
     public LongTable<Waiting> OfWaits =>
-        new("waits", "What waits", "the longest first", WaitColumns, 200, wait => wait.For.Since.Text, WaitRow);
+        new(
+            "waits",
+            "What waits",
+            "the longest first",
+            new(
+                new("Board", (html, waiting) => NumberAndTitle(html, waiting.Board)),
+                new("For", waiting => waiting.For.For.Value + (waiting.For.Blocks is { } blocks ? $"; blocks {blocks.Value}" : null)),
+                new("Since", waiting => waiting.For.Since.Text) { IsShort = true },
+                new("Days", waiting => Math.Max(0, context.Today.DayNumber - waiting.For.Since.Value.DayNumber)),
+                new("Order", waiting => OrderOf(waiting.For))
+            ),
+            200,
+            waiting => waiting.For.Since.Text
+        );
 
     /// <summary>The table of what was kept against its verdict.</summary>
     public LongTable<BoardSummary> OfKept { get; } =
-        new("kept", "Kept against the verdict", "in the order of the records", KeptColumns, 200, board => board.Id.Value, KeptRow);
+        new(
+            "kept",
+            "Kept against the verdict",
+            "in the order of the records",
+            new(Numbered, new("Kept, and why", board => string.Join("; ", board.Overruled))),
+            200,
+            board => board.Id.Value
+        );
 
     /// <summary>The table of the designs.</summary>
     public LongTable<DesignUnits> OfDesigns { get; } =
-        new("designs", "Designs", "what several boards have in common", DesignColumns, 250, design => design.Design.Id.Value, DesignRow);
-
-    /// <summary>Starts the cell that names a board.</summary>
-    public static void BoardCell(HtmlWriter html, Ledger table, BoardSummary board)
-    {
-        using var cell = table.Head();
-        BoardLink(html, board);
-        html.Text(" ");
-        html.Open(Tag.Small).Text(board.Title);
-    }
+        new(
+            "designs",
+            "Designs",
+            "what several boards have in common",
+            new(
+                new("Design", (html, design) =>
+                    html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design.Design.Id.Value))).Text(design.Design.Title.Value)
+                ),
+                new("Maker", design => design.Design.Maker?.Value),
+                new("Units", design => design.Units.Count),
+                new("Fit to run", FitToRun) { IsNumber = true, Order = CountFit }
+            ),
+            250,
+            design => design.Design.Id.Value
+        );
 
     /// <summary>Writes the way to a board. What it is shows on request where only its number is written.</summary>
     public static void BoardLink(HtmlWriter html, BoardSummary board, bool isAlone = false)
@@ -97,26 +138,11 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         (isAlone ? link.With(TextAttribute.Title, board.Title) : link).Text(board.Id.Value);
     }
 
-    private void BoardRow(HtmlWriter html, Ledger table, BoardSummary board)
+    private static void NumberAndTitle(HtmlWriter html, BoardSummary board)
     {
-        using var row = html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Board, board.Id.Value));
-        BoardCell(html, table, board);
-        using (table.Cell(1).With(NumberAttribute.Order, (int)board.State))
-        {
-            StateMark.Write(html, board.State, board.OverdueSince);
-        }
-
-        using (table.Cell(2))
-        {
-            DesignLink(html, board.Design);
-        }
-
-        table.Cell(3).Text(board.Readings.Inside);
-        table.Cell(4).Text(board.Readings.Outside);
-        table.Cell(5).Text(board.Readings.Undecided);
-        table.Cell(6).Text(board.Readings.Others);
-        table.Cell(7).Text(PageFrame.Iso(board.LastSeen));
-        table.Cell(8).Text(PageFrame.Iso(board.LookAgain));
+        BoardLink(html, board);
+        html.Text(" ");
+        html.Open(Tag.Small).Text(board.Title);
     }
 
     private void DesignLink(HtmlWriter html, string? design)
@@ -127,62 +153,23 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         }
         else
         {
-            html.Text(design ?? string.Empty);
+            html.Text(design);
         }
     }
 
-    private static void NextRow(HtmlWriter html, Ledger table, BoardSummary board)
+    private string OrderOf(Wait wait)
     {
-        using var row = html.Open(Tag.Tr);
-        BoardCell(html, table, board);
-        using (table.Cell(1).With(NumberAttribute.Order, (int)board.State))
-        {
-            StateMark.Write(html, board.State, board.OverdueSince);
-        }
-
-        table.Cell(2).Text(board.Reasons[0].NextStep);
-        using var why = table.Cell(3);
-        CollectionWords.Why(html, board);
-    }
-
-    private void WaitRow(HtmlWriter html, Ledger table, Waiting waiting)
-    {
-        var (board, wait) = waiting;
-        using var row = html.Open(Tag.Tr);
-        BoardCell(html, table, board);
-        table.Cell(1).Text(wait.For.Value + (wait.Blocks is { } blocks ? $"; blocks {blocks.Value}" : string.Empty));
-        table.Cell(2).Text(wait.Since.Text);
-        table.Cell(3).Text(Math.Max(0, context.Today.DayNumber - wait.Since.Value.DayNumber));
         var order = wait.Order is { } name ? context.Workshop.Orders.GetValueOrDefault(name.Value) : null;
-        table
-            .Cell(4)
-            .Text(
-                wait.Order is null ? "none placed"
-                : order is null ? wait.Order.Value
-                : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.For(order))}"
-            );
+        return wait.Order is null ? "none placed"
+            : order is null ? wait.Order.Value
+            : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.For(order))}";
     }
 
-    private static void KeptRow(HtmlWriter html, Ledger table, BoardSummary board)
-    {
-        using var row = html.Open(Tag.Tr);
-        BoardCell(html, table, board);
-        table.Cell(1).Text(string.Join("; ", board.Overruled));
-    }
+    private static int CountFit(DesignUnits design) => design.Units.Count(unit => unit.State == BoardState.FitToRun);
 
-    private static void DesignRow(HtmlWriter html, Ledger table, DesignUnits design)
+    private static void FitToRun(HtmlWriter html, DesignUnits design)
     {
-        using var row = html.Open(Tag.Tr);
-        using (table.Head())
-        {
-            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design.Design.Id.Value))).Text(design.Design.Title.Value);
-        }
-
-        table.Cell(1).Text(design.Design.Maker?.Value ?? string.Empty);
-        table.Cell(2).Text(design.Units.Count);
-        var fit = design.Units.Count(unit => unit.State == BoardState.FitToRun);
-        using var cell = table.Cell(3).With(NumberAttribute.Order, fit);
-        html.Text(fit);
+        html.Text(CountFit(design));
         if (BoardStates.OverdueWords(design.Units.Count(unit => unit.IsFitButOverdue)) is { } beside)
         {
             html.Text(" ");

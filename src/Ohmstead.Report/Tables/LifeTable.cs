@@ -10,22 +10,16 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Tables;
 
 /// <summary>When the lives of the wet electrolytics of a board may be used up, each with its working behind a fold.</summary>
-internal static class LifeTable
+/// <param name="page">The board on its page.</param>
+internal sealed class LifeTable(BoardOnPage page)
 {
     // What stands between the steps of an estimate.
     private const string Between = "; ";
-    private static readonly Column[] Columns =
-    [
-        new("Place", IsShort: true),
-        new("Since", IsShort: true),
-        new("Earliest", IsShort: true),
-        new("Latest", IsShort: true),
-        new("On the calendar", IsPlain: true),
-        new("How it was reached", IsPlain: true),
-    ];
+    private readonly HtmlWriter html = page.Html;
+    private readonly BoardAssessment board = page.Board;
 
     /// <summary>Writes the section, where at least one life can be estimated.</summary>
-    public static void Write(HtmlWriter html, ReportContext context, BoardAssessment board, SharedWorking working)
+    public void Write()
     {
         var known = board.Lives.Count(life => life.Estimate.Is(out _, out _));
         if (known == 0)
@@ -33,7 +27,7 @@ internal static class LifeTable
             return;
         }
 
-        using var entry = Entry.Open(html, "life", "Life ahead", "estimates, not promises");
+        using var section = Section.Open(html, "life", "Life ahead", "estimates, not promises");
         html.Open(Tag.P).Text($"{RemainingLife.Meaning}.");
         var common = Common(board.Lives);
         var step = common.Count > 0 ? FirstStep(board.Lives) : null;
@@ -42,42 +36,21 @@ internal static class LifeTable
             html.Open(Tag.P, ClassName.Fine).Text($"For all of them: {string.Join("; ", step is null ? common : [.. common, step])}.");
         }
 
-        var scale = Scale(board.Lives, context.Today);
+        var scale = Scale(board.Lives, page.Context.Today);
         using (html.Open(Tag.P, ClassName.Fine))
         {
             html.Text($"The calendar runs from {PageFrame.Iso(scale.First)} to {PageFrame.Iso(scale.Last)}");
             html.Text(": a line while in use, a box where the life may be used up, a pointer at today.");
         }
 
-        using (var table = Ledger.Open(html, "Life ahead", Columns))
-        {
-            using var body = html.Open(Tag.TBody);
-            foreach (var life in board.Lives)
-            {
-                if (!life.Estimate.Is(out var estimate, out _))
-                {
-                    continue;
-                }
-
-                using var row = html.Open(Tag.Tr);
-                using (table.Head())
-                {
-                    PartLink.Write(html, board, life.Reference);
-                }
-
-                table.Cell(1).Text(life.Start!.Words);
-                table.Cell(2).Text(PageFrame.Iso(estimate.Earliest));
-                table.Cell(3).Text(PageFrame.Iso(estimate.Latest));
-                using (table.Cell(4))
-                {
-                    LifeBar.Write(html, scale, life.Reference, life.Start.First, estimate.Earliest, estimate.Latest, context.Today);
-                }
-
-                using var cell = table.Cell(5);
-                Working(html, working, life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line)), common, step, estimate);
-            }
-        }
-
+        new Ledger<EstimatedLife>(
+            new("Place", (_, row) => page.Link(row.Life.Reference)) { IsShort = true },
+            new("Since", row => row.Life.Start!.Words) { IsShort = true },
+            new("Earliest", row => PageFrame.Iso(row.Estimate.Earliest)) { IsShort = true },
+            new("Latest", row => PageFrame.Iso(row.Estimate.Latest)) { IsShort = true },
+            new("On the calendar", (_, row) => Bar(scale, row)) { IsPlain = true },
+            new("How it was reached", (_, row) => Working(row, common, step)) { IsPlain = true }
+        ).Write(html, "Life ahead", Estimated());
         if (known < board.Lives.Length)
         {
             var without = string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference));
@@ -86,6 +59,28 @@ internal static class LifeTable
             html.Text($"for want of a rated life or a date: {without}. What is measured of them is all that is known.");
         }
     }
+
+    private IEnumerable<EstimatedLife> Estimated()
+    {
+        foreach (var life in board.Lives)
+        {
+            if (life.Estimate.Is(out var estimate, out _))
+            {
+                yield return new(life, estimate);
+            }
+        }
+    }
+
+    private void Bar(TimeScale scale, EstimatedLife row) =>
+        LifeBar.Write(
+            html,
+            scale,
+            row.Life.Reference,
+            row.Life.Start!.First,
+            row.Estimate.Earliest,
+            row.Estimate.Latest,
+            page.Context.Today
+        );
 
     private static TimeScale Scale(ImmutableArray<WearOutLife> lives, DateOnly today)
     {
@@ -154,19 +149,13 @@ internal static class LifeTable
     private static bool Tells(WearOutLife life, RemainingLife estimate, string line) =>
         life.Inputs.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
 
-    private static void Working(
-        HtmlWriter html,
-        SharedWorking working,
-        IEnumerable<string> given,
-        List<string> common,
-        string? step,
-        RemainingLife estimate
-    )
+    private void Working(EstimatedLife row, List<string> common, string? step)
     {
+        var estimate = row.Estimate;
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("arithmetic and source");
         using var list = html.Open(Tag.Ul);
-        foreach (var line in given)
+        foreach (var line in row.Life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line)))
         {
             html.Open(Tag.Li).Text(line);
         }
@@ -174,7 +163,7 @@ internal static class LifeTable
         using (html.Open(Tag.Li))
         {
             html.Text(step is null ? estimate.Arithmetic : estimate.Arithmetic.Text.AsSpan((step.Length + Between.Length)..));
-            working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
+            page.Working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
         }
 
         foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark)))
@@ -182,4 +171,6 @@ internal static class LifeTable
             html.Open(Tag.Li).Text(remark);
         }
     }
+
+    private readonly record struct EstimatedLife(WearOutLife Life, RemainingLife Estimate);
 }

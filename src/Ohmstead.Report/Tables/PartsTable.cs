@@ -11,25 +11,15 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Tables;
 
 /// <summary>The parts of a board: what belongs in each place, what sits there now, and what its readings say.</summary>
-internal static class PartsTable
+/// <param name="page">The board on its page.</param>
+/// <param name="open">Takes the places whose fitting lots are told later, or null when they are told now.</param>
+internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
 {
-    private static readonly Column[] Columns = ["Place", new("Part", IsPlain: true), new("Readings", IsPlain: true)];
+    private readonly HtmlWriter html = page.Html;
+    private readonly JudgedBoard board = page.Board;
 
-    /// <summary>Writes the table.</summary>
-    /// <param name="html">The page.</param>
-    /// <param name="context">What every page knows.</param>
-    /// <param name="board">The board.</param>
-    /// <param name="working">What the verdicts of the page have in common.</param>
-    /// <param name="anchors">The addresses of the readings.</param>
-    /// <param name="open">Takes the places whose fitting lots are told later, or null when they are told now.</param>
-    public static void Write(
-        HtmlWriter html,
-        ReportContext context,
-        JudgedBoard board,
-        SharedWorking working,
-        ReadingAnchors anchors,
-        ICollection<OpenPlace>? open
-    )
+    /// <summary>Writes the table; nothing for a board without parts.</summary>
+    public void Write()
     {
         if (board.Places.Length == 0)
         {
@@ -37,36 +27,25 @@ internal static class PartsTable
         }
 
         var renewed = board.Places.Count(place => place.FittedBy is not null);
-        using var entry = Entry.Open(
+        using var section = Section.Open(
             html,
             "parts",
             "Parts",
             renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed"
         );
-        working.Rule(html, 1);
-        using var table = Ledger.Open(html, "Parts", Columns);
-        using var body = html.Open(Tag.TBody);
+        page.Working.Rule(html, 1);
         var fits = board
             .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
             .ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
-        foreach (var place in board.Places)
-        {
-            var here = new PageAnchor(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
-            using var row = html.Open(Tag.Tr).With(here.Id);
-            table.Head().Text(here.Name);
-            using (table.Cell(1))
+        new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), new("Part", (_, place) =>
             {
-                What(html, place);
-                Fit(html, context, working, board, place, fits.GetValueOrDefault(here.Name), needs.Contains(here.Name), open);
-            }
-
-            using var readings = table.Cell(2);
-            Readings(html, working, anchors, board, place, here);
-        }
+                What(place);
+                Fit(place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value));
+            }) { IsPlain = true }, new("Readings", (_, place) => Readings(place)) { IsPlain = true }) { Anchor = place => ElementId.Of(IdPrefix.Part, place.Part.Ref.Value) }.Write(html, "Parts", board.Places);
     }
 
-    private static void What(HtmlWriter html, PlaceHistory place)
+    private void What(PlaceHistory place)
     {
         html.Text(place.What);
         if (place.Part.Values.Role is { } role)
@@ -75,25 +54,19 @@ internal static class PartsTable
             html.Open(Tag.Small).Text(role.Text);
         }
 
-        Sitting(html, place);
+        Occupant(place);
     }
 
-    private static void Readings(
-        HtmlWriter html,
-        SharedWorking working,
-        ReadingAnchors anchors,
-        BoardAssessment board,
-        PlaceHistory place,
-        PageAnchor here
-    )
+    private void Readings(PlaceHistory place)
     {
+        var here = new PageAnchor(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
         var found = FoundBefore.Of(place);
         foreach (var verdict in place.Standing)
         {
-            VerdictCell.Write(html, working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
+            VerdictCell.Write(html, page.Working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
         }
 
-        AsFound(html, anchors, found);
+        AsFound(found);
         if (place.PassedTest is { } passed)
         {
             using var test = html.Open(Tag.P);
@@ -107,7 +80,7 @@ internal static class PartsTable
     }
 
     // The old part in words, each reading with the way to it; the strip of the new one shows it as a cross.
-    private static void AsFound(HtmlWriter html, ReadingAnchors anchors, IReadOnlyDictionary<Measured, Verdict> found)
+    private void AsFound(IReadOnlyDictionary<Measured, Verdict> found)
     {
         if (found.Count == 0)
         {
@@ -121,7 +94,7 @@ internal static class PartsTable
         {
             commas.Next();
             var words = $"{VerdictWords.Describe(measured)} {verdict.Reading.Text} {VerdictWords.Describe(verdict.Outcome)}";
-            if (anchors.Of(verdict) is { } anchor)
+            if (page.Anchors.Of(verdict) is { } anchor)
             {
                 html.Open(Tag.A).To(anchor).Text(words);
             }
@@ -132,23 +105,14 @@ internal static class PartsTable
         }
     }
 
-    private static void Fit(
-        HtmlWriter html,
-        ReportContext context,
-        SharedWorking working,
-        BoardAssessment board,
-        PlaceHistory place,
-        Replacement? replacement,
-        bool isWanted,
-        ICollection<OpenPlace>? open
-    )
+    private void Fit(PlaceHistory place, Replacement? replacement, bool isWanted)
     {
         if (replacement is not null)
         {
-            FitFold.Replacement(html, replacement.Fit, working.Sources);
+            FitFold.Replacement(html, replacement.Fit, page.Working.Sources);
         }
 
-        if (isWanted && context.Drawer is { } drawer)
+        if (isWanted && page.Context.Drawer is { } drawer)
         {
             FitFold.Wanted(html, FitReport.For(board, place, drawer));
         }
@@ -163,7 +127,7 @@ internal static class PartsTable
     }
 
     // The original in its place is the rule and is not said on every row.
-    private static void Sitting(HtmlWriter html, PlaceHistory place)
+    private void Occupant(PlaceHistory place)
     {
         if (place.IsEmpty)
         {

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Drawings;
@@ -8,12 +9,14 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Tables;
 
 /// <summary>The proof of a board, the latest first.</summary>
-internal static class ProofTable
+/// <param name="page">The board on its page.</param>
+internal sealed class ProofTable(BoardOnPage page)
 {
-    private static readonly Column[] Columns = [new("Point", IsShort: true), new("Day", IsShort: true), new("Result", IsPlain: true)];
+    private readonly HtmlWriter html = page.Html;
+    private readonly BoardAssessment board = page.Board;
 
     /// <summary>Writes the table, and what to know for proving where the design says it.</summary>
-    public static void Write(HtmlWriter html, BoardAssessment board, SharedWorking working)
+    public void Write()
     {
         var advice = board
             .Points.Select(point => (Name: point.Name.Value, Notes: PointNotes.OfDesign(board, point)))
@@ -24,54 +27,49 @@ internal static class ProofTable
             return;
         }
 
-        using var entry = Entry.Open(html, "proof", "Proof", board.Proofs.Length == 0 ? null : "the latest first");
+        using var section = Section.Open(html, "proof", "Proof", board.Proofs.Length == 0 ? null : "the latest first");
         foreach (var (name, notes) in advice)
         {
-            NoteLines.Write(html, working, [.. notes.Select(note => note with { Says = $"{name}: {note.Says}" })]);
+            NoteLines.Write(html, page.Working, [.. notes.Select(note => note with { Says = $"{name}: {note.Says}" })]);
         }
 
         if (board.Proofs.Length > 0)
         {
-            Proofs(html, board, working);
+            RailsDrawing.Write(html, RailsDrawing.Rails(board));
+            new Ledger<AssessedProof>(
+                new("Point", proof => proof.Proof.Point.Value) { IsShort = true },
+                new("Day", proof => proof.Visit.Date.Text) { IsShort = true },
+                new("Result", (_, proof) => Result(proof)) { IsPlain = true }
+            ).Write(html, "Proof", board.Proofs.Reverse());
         }
     }
 
-    private static void Proofs(HtmlWriter html, BoardAssessment board, SharedWorking working)
+    private void Result(AssessedProof proof)
     {
-        RailsDrawing.Write(html, RailsDrawing.Rails(board));
-        using var table = Ledger.Open(html, "Proof", Columns);
-        using var body = html.Open(Tag.TBody);
-        foreach (var proof in board.Proofs.Reverse())
+        foreach (var verdict in proof.Verdicts)
         {
-            using var row = html.Open(Tag.Tr);
-            table.Head().Text(proof.Proof.Point.Value);
-            table.Cell(1).Text(proof.Visit.Date.Text);
-            using var result = table.Cell(2);
-            foreach (var verdict in proof.Verdicts)
-            {
-                VerdictCell.Write(html, working, verdict);
-            }
+            VerdictCell.Write(html, page.Working, verdict);
+        }
 
-            NoteLines.Write(html, working, PointNotes.Compute(board, proof));
+        NoteLines.Write(html, page.Working, PointNotes.Compute(board, proof));
 
-            // A pass or a fail is said once more only where no value says it.
-            if (proof.Verdicts.Length == 0 || proof.Proof.Result is not null)
+        // A pass or a fail is said once more only where no value says it.
+        if (proof.Verdicts.Length == 0 || proof.Proof.Result is not null)
+        {
+            using var line = html.Open(Tag.P);
+            if (proof.Proof.Result is { } said)
             {
-                using var line = html.Open(Tag.P);
-                if (proof.Proof.Result is { } said)
-                {
-                    VerdictMark.Test(html, said.Value == TestResult.Pass);
-                }
-                else
-                {
-                    VerdictMark.Write(html, proof.Outcome);
-                }
+                VerdictMark.Test(html, said.Value == TestResult.Pass);
             }
+            else
+            {
+                VerdictMark.Write(html, proof.Outcome);
+            }
+        }
 
-            if (proof.Proof.Note is { } note)
-            {
-                html.Open(Tag.P).Text(note.Value);
-            }
+        if (proof.Proof.Note is { } note)
+        {
+            html.Open(Tag.P).Text(note.Value);
         }
     }
 }

@@ -37,7 +37,7 @@ internal sealed class SourceList
             return;
         }
 
-        using var entry = Entry.Open(html, "sources", "Sources", "what limits and figures lean on");
+        using var section = Section.Open(html, "sources", "Sources", "what limits and figures lean on");
         using var list = html.Open(Tag.Ol);
         for (var at = 0; at < sources.Count; at++)
         {

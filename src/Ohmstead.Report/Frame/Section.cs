@@ -3,12 +3,12 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Frame;
 
 /// <summary>A section of a page: the heading in the margin, the content beside it.</summary>
-internal readonly ref struct Entry
+internal readonly ref struct Section
 {
     private readonly Element section;
     private readonly Element content;
 
-    private Entry(Element section, Element content)
+    private Section(Element section, Element content)
     {
         this.section = section;
         this.content = content;
@@ -19,7 +19,7 @@ internal readonly ref struct Entry
     /// <param name="id">The name of its anchor.</param>
     /// <param name="heading">Its heading.</param>
     /// <param name="remark">A line under the heading, or null.</param>
-    public static Entry Open(HtmlWriter html, string id, string heading, string? remark = null)
+    public static Section Open(HtmlWriter html, string id, string heading, string? remark = null)
     {
         var anchor = ElementId.Of(IdPrefix.Section, id);
         var whole = html.Open(Tag.Section, ClassName.Entry).LabelledBy(anchor);
