@@ -1,59 +1,61 @@
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Checks.Collection;
+using Ohmstead.Assessment.Checks.Files;
+using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks;
 
 /// <summary>All checks, listed by hand; a test compares the list with the types.</summary>
 public static class CheckCatalogue
 {
+    /// <summary>Checks of one record by itself, whether it is a board or a file that boards share.</summary>
+    public static IReadOnlyList<IFileCheck> Files { get; } =
+    [
+        new DateCodeImpossible(),
+        new DutyImpossible(),
+        new FileNameUnusable(),
+        new LimitsReversed(),
+        new LinkDropped(),
+        new MaterialContradictsKind(),
+        new NameLooksAlike(),
+        new PointLinkUnknown(),
+        new PolarityContradictsKind(),
+        new QuantityContradictsKind(),
+        new ReferenceRepeated(),
+    ];
+
     /// <summary>Checks of one board.</summary>
     public static IReadOnlyList<IBoardCheck> Boards { get; } =
     [
         new CalibrationExpired(),
         new CorrectionDoubtful(),
-        new DateCodeImpossible(),
         new DateInFuture(),
         new DateOutOfOrder(),
         new DecisionWithoutPlace(),
-        new DesignUnknown(),
         new DriftNearsLimit(),
-        new DutyImpossible(),
-        new FileNameUnusable(),
         new FittedPartFails(),
-        new InstrumentUnknown(),
         new LifePassed(),
-        new LimitsReversed(),
-        new LinkDropped(),
         new LotTooOld(),
-        new LotUnknown(),
-        new MaterialContradictsKind(),
-        new NameLooksAlike(),
         new NewPartUnmeasured(),
-        new OrderUnknown(),
-        new PartUnknown(),
         new PhotographMissing(),
         new PhotographUnreadable(),
         new PieceInTwoPlaces(),
-        new PointLinkUnknown(),
-        new PointUnknown(),
-        new PolarityContradictsKind(),
         new PolarityFromPrintAlone(),
         new PolarityNotEstablished(),
         new PowerBeforeDry(),
         new ProofIncomplete(),
         new ProofWithoutLimit(),
-        new QuantityContradictsKind(),
         new ReadingFarFromMarking(),
         new ReadingIncomplete(),
         new ReadingOfEmptyPlace(),
         new ReadingOfWrongQuantity(),
         new ReadingsContradict(),
-        new ReferenceRepeated(),
         new ReplacementDoubtful(),
         new ReplacementSafetyClassLower(),
         new ReplacementTemperatureLower(),
         new ReplacementVoltageLower(),
+        .. UnknownNames.All,
         new VerdictDisagrees(),
         new WhereaboutsContradict(),
         new WhereaboutsIncomplete(),
@@ -65,20 +67,9 @@ public static class CheckCatalogue
     /// judged.</summary>
     public static IReadOnlyList<ICollectionCheck> Shared { get; } =
     [
-        new DesignFileNameUnusable(),
-        new DesignLimitsReversed(),
-        new DesignLinkDropped(),
-        new DesignNameLooksAlike(),
-        new DesignPointLinkUnknown(),
-        new DesignReferenceRepeated(),
         new IncomingFarFromMarking(),
         new IncomingIncomplete(),
         new NameRepeated(),
-        new SharedDutyImpossible(),
-        new SharedMaterialContradictsKind(),
-        new SharedDateCodeImpossible(),
-        new SharedPolarityContradictsKind(),
-        new SharedQuantityContradictsKind(),
         new StockDateInFuture(),
         new StockDateOutOfOrder(),
         new StockLotUnknown(),
@@ -95,9 +86,24 @@ public static class CheckCatalogue
     /// <summary>All descriptions, in order of name.</summary>
     public static IReadOnlyList<CheckDescription> Descriptions { get; } =
     [
-        .. Boards
+        .. Files
             .Select(check => check.Description)
+            .Concat(Boards.Select(check => check.Description))
             .Concat(Collection.Select(check => check.Description))
             .OrderBy(description => description.Name, StringComparer.Ordinal),
     ];
+
+    /// <summary>What the checks find about one board.</summary>
+    public static IEnumerable<Finding> Look(BoardUnderCheck board)
+    {
+        var file = new BoardFileUnderCheck(board) { Stories = board.Stories };
+        return Files.SelectMany(check => check.Look(file)).Concat(Boards.SelectMany(check => check.Look(board)));
+    }
+
+    /// <summary>What the checks find in the files that boards share, before the first board is judged.</summary>
+    public static IEnumerable<Finding> LookAtShared(CollectionUnderCheck collection)
+    {
+        FileUnderCheck[] files = [.. SharedFilesUnderCheck.List(collection)];
+        return Files.SelectMany(check => files.SelectMany(check.Look)).Concat(Shared.SelectMany(check => check.Look(collection)));
+    }
 }

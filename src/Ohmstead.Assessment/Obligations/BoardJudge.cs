@@ -51,14 +51,7 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         }
 
         var found = new FindingList();
-        foreach (var check in CheckCatalogue.Boards)
-        {
-            foreach (var finding in check.Look(under))
-            {
-                found.Add(finding);
-            }
-        }
-
+        found.AddRange(CheckCatalogue.Look(under));
         return read.Length == 0 ? found.ToImmutable() : [.. read, .. found.ToImmutable()];
     }
 

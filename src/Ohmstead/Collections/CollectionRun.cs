@@ -57,9 +57,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
         var ofShared = new FindingList();
         ofShared.AddRange(
-            CheckCatalogue.Shared.SelectMany(check =>
-                check.Look(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
-            )
+            CheckCatalogue.LookAtShared(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
         );
         found.AddRange(ofShared.ToImmutable());
         if (folder.Beside is null)

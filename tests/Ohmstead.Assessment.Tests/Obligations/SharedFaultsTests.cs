@@ -156,7 +156,7 @@ public sealed class SharedFaultsTests
             SharedFaults
                 .From(
                     new SmallCollection([.. Fitting(Stock, "L-030")]).Workshop,
-                    [new Finding("shared-date-code-impossible", Severity.Warning, new("stock.yaml", 2, 7), "a code that is no date")]
+                    [new Finding("date-code-impossible", Severity.Warning, new("stock.yaml", 2, 7), "a code that is no date")]
                 )
                 .OfLot("L-030")
         );
@@ -194,6 +194,5 @@ public sealed class SharedFaultsTests
     private static bool IsHeld(JudgedBoard board) =>
         board.Obligations.Any(one => one is { Kind: "record-sound", Standing: ObligationStanding.Open });
 
-    private static Finding FaultOfTheFirstLot() =>
-        new("shared-polarity-contradicts-kind", Severity.Error, new("stock.yaml", 2, 5), "a fault");
+    private static Finding FaultOfTheFirstLot() => new("polarity-contradicts-kind", Severity.Error, new("stock.yaml", 2, 5), "a fault");
 }

@@ -41,9 +41,7 @@ internal sealed class SmallCollection
         ImmutableArray<Finding> shared =
         [
             .. ofShared,
-            .. CheckCatalogue.Shared.SelectMany(check =>
-                check.Look(CollectionUnderCheck.From(Workshop, [], Today) with { Stories = new ScriptStories() })
-            ),
+            .. CheckCatalogue.LookAtShared(CollectionUnderCheck.From(Workshop, [], Today) with { Stories = new ScriptStories() }),
         ];
         var judged = Judged(new(Workshop, SharedFaults.From(Workshop, shared), Today, pictures) { Stories = new ScriptStories() });
         // What all boards together show is said of each when it is judged again with it.

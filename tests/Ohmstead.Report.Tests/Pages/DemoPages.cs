@@ -79,9 +79,7 @@ public sealed class DemoPages : IDisposable
         var pictures = new NoPictures();
         Finding[] findings =
         [
-            .. boards
-                .Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures))
-                .SelectMany(under => CheckCatalogue.Boards.SelectMany(check => check.Look(under))),
+            .. boards.Select(board => new BoardUnderCheck(board, workshop, context.Today, pictures)).SelectMany(CheckCatalogue.Look),
         ];
         pages[SiteAddress.Findings] = Page(() => FindingsPage.Write(buffer, context, [.. findings], summaries));
         var until = context.Today.AddYears(1);

@@ -38,7 +38,7 @@ public sealed class CheckCommandTests
             .FromJson(Check(copy.Root, "--form", "json").Out)
             .Where(finding => finding.Check.EndsWith("link-dropped", StringComparison.Ordinal));
         Assert.Equal(
-            [("boards/SP-0003.md", "link-dropped"), ("designs/tide-logger.md", "design-link-dropped")],
+            [("boards/SP-0003.md", "link-dropped"), ("designs/tide-logger.md", "link-dropped")],
             found.Select(finding => (finding.Path, finding.Check))
         );
         Assert.All(found, finding =>

@@ -8,6 +8,17 @@ namespace Ohmstead.Assessment.Checks.Basis;
 /// <param name="Summary">One line that says what a finding of it means.</param>
 public sealed record CheckDescription(string Name, Severity Severity, string Summary);
 
+/// <summary>A check of one record by itself: a board, a design, the drawer, the collection. It holds no state and never throws for what a
+/// record can hold.</summary>
+public interface IFileCheck
+{
+    /// <summary>What it is called and looks for.</summary>
+    CheckDescription Description { get; }
+
+    /// <summary>Looks at a record.</summary>
+    IEnumerable<Finding> Look(FileUnderCheck file);
+}
+
 /// <summary>A check of one board. It holds no state, reads its argument and nothing else, and never throws for what a record can
 /// hold.</summary>
 public interface IBoardCheck

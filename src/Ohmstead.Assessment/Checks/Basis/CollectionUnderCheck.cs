@@ -33,14 +33,6 @@ public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<Board
                     .Select(board => (new BoardNumber(board.Path, board.Id), board.Transfers)),
             ],
         };
-
-    /// <summary>What boards share: the parts of all designs and the lots in the drawer, with the file and the name that each is told
-    /// by.</summary>
-    public IEnumerable<(string Path, string Name, PartValues Values)> SharedParts =>
-        [
-            .. Workshop.DesignFiles.SelectMany(design => design.Parts.Select(part => (design.Path, part.Ref.Value, part.Values))),
-            .. Workshop.StockFile is { } stock ? stock.Lots.Select(lot => (stock.Path, "lot " + lot.Id.Value, lot.Values)) : [],
-        ];
 }
 
 /// <summary>The number of a board and where it is written.</summary>

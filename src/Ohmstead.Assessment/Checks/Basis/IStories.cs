@@ -27,24 +27,3 @@ public sealed class NoStories : IStories
     /// <inheritdoc/>
     public IEnumerable<DroppedLink> Dropped(string body, string folder) => [];
 }
-
-/// <summary>How links that a page does without are told.</summary>
-internal static class DroppedLinks
-{
-    /// <summary>A finding for each.</summary>
-    /// <param name="stories">What becomes of stories.</param>
-    /// <param name="check">The check.</param>
-    /// <param name="path">The file.</param>
-    /// <param name="body">Its story.</param>
-    /// <param name="bodyLine">The line of the file on which the story begins.</param>
-    internal static IEnumerable<Finding> Find(IStories stories, CheckDescription check, string path, string body, int bodyLine) =>
-        stories
-            .Dropped(body, path[..Math.Max(path.LastIndexOf('/'), 0)])
-            .Select(link => new Finding(
-                check.Name,
-                check.Severity,
-                (link.Spot with { Line = link.Spot.Line + bodyLine - 1 }).In(path),
-                $"the page shows the words of this link and leaves out where it leads: {Quotation.Of(link.Address)} is {link.Why}",
-                "write an address that begins with https:// or http://, or the path of a file of the collection, or the words alone"
-            ));
-}

@@ -13,22 +13,24 @@ internal sealed record UnknownName(string Key, string Add)
     internal string? Otherwise { get; init; }
 
     /// <summary>The finding: what is missing, the known name that is nearest, and what to write.</summary>
-    internal Finding In(BoardUnderCheck board, CheckDescription check, Written<string> name, string missing, KnownNames known)
+    internal Finding In(string path, CheckDescription check, Written<string> name, string missing, KnownNames known)
     {
         if (known.LookingLike(name.Value) is { } alike)
         {
-            return board.Finding(
-                check,
-                name.Spot,
+            return new(
+                check.Name,
+                check.Severity,
+                name.Spot.In(path),
                 $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}",
                 $"write {Key}: {alike}, or {Add}"
             );
         }
 
         var near = known.NearestTo(name.Value);
-        return board.Finding(
-            check,
-            name.Spot,
+        return new(
+            check.Name,
+            check.Severity,
+            name.Spot.In(path),
             Nearest.Told(missing, near),
             near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}"
         );

@@ -29,13 +29,12 @@ public sealed class StockLotUnknown : ICollectionCheck
                 continue;
             }
 
-            var near = (known ??= new(collection.Workshop.Lots.Keys)).NearestTo(lot.Value);
-            yield return new Finding(
-                Description.Name,
-                Description.Severity,
-                lot.Spot.In(stock.Path),
-                Nearest.Told($"there is no lot '{lot.Value}' in the drawer", near),
-                near is null ? $"add lot {lot.Value} under lots" : $"write lot: {near}, or add lot {lot.Value} under lots"
+            yield return new UnknownName("lot", $"add lot {lot.Value} under lots").In(
+                stock.Path,
+                Description,
+                lot,
+                $"there is no lot '{lot.Value}' in the drawer",
+                known ??= new(collection.Workshop.Lots.Keys)
             );
         }
     }

@@ -30,13 +30,12 @@ public sealed class StockOrderUnknown : ICollectionCheck
                 continue;
             }
 
-            var near = (known ??= new(collection.Workshop.Orders.Keys.Order(StringComparer.Ordinal))).NearestTo(order.Value);
-            yield return new Finding(
-                Description.Name,
-                Description.Severity,
-                order.Spot.In(stock.Path),
-                Nearest.Told($"there is no order '{order.Value}'", near),
-                near is null ? $"add order {order.Value} under orders" : $"write order: {near}, or add order {order.Value} under orders"
+            yield return new UnknownName("order", $"add order {order.Value} under orders").In(
+                stock.Path,
+                Description,
+                order,
+                $"there is no order '{order.Value}'",
+                known ??= new(collection.Workshop.Orders.Keys.Order(StringComparer.Ordinal))
             );
         }
     }

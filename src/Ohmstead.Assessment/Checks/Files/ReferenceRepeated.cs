@@ -1,0 +1,37 @@
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+
+namespace Ohmstead.Assessment.Checks.Files;
+
+/// <summary>A part or test point stands twice in one list.</summary>
+public sealed class ReferenceRepeated : IFileCheck
+{
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } =
+        new("reference-repeated", Severity.Error, "a part or test point stands twice in one list");
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(FileUnderCheck file) =>
+        Repeated(file, "parts", file.References).Concat(Repeated(file, "points", file.Points.Select(point => point.Name)));
+
+    private IEnumerable<Finding> Repeated(FileUnderCheck file, string list, IEnumerable<Written<string>> names)
+    {
+        var first = new Dictionary<string, Written<string>>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            if (!first.TryAdd(name.Value, name))
+            {
+                yield return file.Finding(
+                    Description,
+                    name.Spot,
+                    $"{name.Value} is already in the {list} of {file.Called}",
+                    "give it another name, or take one of the two out"
+                ) with
+                {
+                    Related = [new RelatedPlace(first[name.Value].Spot.In(file.Path), "first written here")],
+                };
+            }
+        }
+    }
+}
