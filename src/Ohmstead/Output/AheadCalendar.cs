@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.Globalization;
 using System.Text;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Running;
@@ -29,35 +30,22 @@ internal static class AheadCalendar
         var home = Slug(collection);
         var used = new HashSet<string>(StringComparer.Ordinal);
         var last = new Dictionary<string, int>(StringComparer.Ordinal);
-        var pattern = new EventPattern(Product, today);
-        Fold(file, pattern.Head);
-        var line = new ArrayBufferWriter<char>();
+        Fold(file, "BEGIN:VCALENDAR");
+        Fold(file, "PRODID:" + Product);
+        Fold(file, "VERSION:2.0");
         foreach (var item in items)
         {
-            var told = Event(item, Uid(item, home, used, last));
-            for (var at = 0; at < pattern.Lines; at++)
+            foreach (var line in Event(item, Uid(item, home, used, last), today))
             {
-                var (start, value) = pattern.Line(at, told);
-                line.ResetWrittenCount();
-                line.Write(start);
-                line.Write(value);
-                FoldLine(file, line.WrittenSpan);
+                Fold(file, line);
             }
         }
 
-        Fold(file, pattern.Tail);
+        Fold(file, "END:VCALENDAR");
     }
 
-    private static void Fold(IBufferWriter<byte> file, IReadOnlyList<string> lines)
-    {
-        foreach (var line in lines)
-        {
-            FoldLine(file, line);
-        }
-    }
-
-    // A fold stands between characters; the library would cut some in two.
-    private static void FoldLine(IBufferWriter<byte> file, ReadOnlySpan<char> line)
+    // A fold stands between characters, never inside one.
+    private static void Fold(IBufferWriter<byte> file, ReadOnlySpan<char> line)
     {
         if (line.Length <= MostOctets && Ascii.IsValid(line))
         {
@@ -82,14 +70,31 @@ internal static class AheadCalendar
         file.Write("\r\n"u8);
     }
 
-    private static DayEvent Event(DueItem item, string uid) =>
-        new(
-            uid,
-            item.First,
-            Printable.Of($"{item.At}: {item.What}"),
-            Printable.Of(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
-            DueKinds.Words(item.Kind)
-        );
+    // RFC 5545, 3.6.1. What falls due takes the whole day and no time of it.
+    private static string[] Event(DueItem item, string uid, DateOnly today) =>
+        [
+            "BEGIN:VEVENT",
+            "CATEGORIES:" + Escaped(DueKinds.Words(item.Kind)),
+            "DESCRIPTION:" + Escaped(item.First == item.Last ? item.Why : $"{item.When}: {item.Why}"),
+            "DTEND;VALUE=DATE:" + Written(item.First.AddDays(1)),
+            $"DTSTAMP:{Written(today)}T000000Z",
+            "DTSTART;VALUE=DATE:" + Written(item.First),
+            "SEQUENCE:0",
+            "SUMMARY:" + Escaped($"{item.At}: {item.What}"),
+            "TRANSP:TRANSPARENT",
+            "UID:" + uid,
+            "END:VEVENT",
+        ];
+
+    // RFC 5545, 3.3.11. No character that ends a line is left by then.
+    private static string Escaped(string text) =>
+        Printable
+            .Of(text)
+            .Replace("\\", "\\\\", StringComparison.Ordinal)
+            .Replace(";", "\\;", StringComparison.Ordinal)
+            .Replace(",", "\\,", StringComparison.Ordinal);
+
+    private static string Written(DateOnly day) => day.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
 
     // A thousand dues of one name are counted on from the last of them.
     private static string Uid(DueItem item, string home, HashSet<string> used, Dictionary<string, int> last)
@@ -108,7 +113,7 @@ internal static class AheadCalendar
         while (!used.Add(uid))
         {
             var again = last[name] = last.GetValueOrDefault(name, 1) + 1;
-            uid = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{name}.{again}@{home}");
+            uid = string.Create(CultureInfo.InvariantCulture, $"{name}.{again}@{home}");
         }
 
         return uid;
@@ -130,7 +135,7 @@ internal static class AheadCalendar
             }
             else
             {
-                slug.Append('_').Append(rune.Value.ToString("X2", System.Globalization.CultureInfo.InvariantCulture)).Append('_');
+                slug.Append('_').Append(rune.Value.ToString("X2", CultureInfo.InvariantCulture)).Append('_');
             }
         }
 
