@@ -1,5 +1,6 @@
 using System.Text.RegularExpressions;
 using Ohmstead.Assessment.Checks;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Tests.Support;

@@ -6,7 +6,9 @@ namespace Ohmstead.Assessment.Checks.Basis;
 /// <param name="Name">The readable name, in small letters with hyphens.</param>
 /// <param name="Severity">How serious its findings are.</param>
 /// <param name="Summary">One line that says what a finding of it means.</param>
-public sealed record CheckDescription(string Name, Severity Severity, string Summary);
+/// <param name="Effect">What a finding of it does to the state of the board it is about.</param>
+/// <param name="Because">Why, in one line.</param>
+public sealed record CheckDescription(string Name, Severity Severity, string Summary, CheckEffect Effect, string Because);
 
 /// <summary>A check of one record by itself: a board, a design, the drawer, the collection. It holds no state and never throws for what a
 /// record can hold.</summary>

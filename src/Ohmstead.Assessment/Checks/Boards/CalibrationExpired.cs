@@ -10,7 +10,13 @@ public sealed class CalibrationExpired : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("calibration-expired", Severity.Warning, "an instrument was used past its calibration");
+        new(
+            "calibration-expired",
+            Severity.Warning,
+            "an instrument was used past its calibration",
+            CheckEffect.SaidElsewhere,
+            "readings of an instrument long out of calibration are undecided, and count as such"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

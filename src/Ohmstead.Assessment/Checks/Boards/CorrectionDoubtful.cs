@@ -8,7 +8,13 @@ public sealed class CorrectionDoubtful : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("correction-doubtful", Severity.Error, "a correction corrects nothing, gives no reason, or leaves out what was read");
+        new(
+            "correction-doubtful",
+            Severity.Error,
+            "a correction corrects nothing, gives no reason, or leaves out what was read",
+            CheckEffect.HoldsBack,
+            "which of two entries says what was so is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>

@@ -8,7 +8,14 @@ namespace Ohmstead.Assessment.Checks.Boards;
 public sealed class DateInFuture : IBoardCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("date-in-future", Severity.Error, "a date lies after the day of this run");
+    public CheckDescription Description { get; } =
+        new(
+            "date-in-future",
+            Severity.Error,
+            "a date lies after the day of this run",
+            CheckEffect.HoldsBack,
+            "what has not happened proves nothing"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -12,7 +12,9 @@ public sealed class DateOutOfOrder : IBoardCheck
         new(
             "date-out-of-order",
             Severity.Warning,
-            "a visit to the bench stands after a later one, or lies before the board came; a wait ended before it began"
+            "a visit to the bench stands after a later one, or lies before the board came; a wait ended before it began",
+            CheckEffect.HoldsBack,
+            "what came before what is in doubt, and with it whether the proof is later than the work"
         );
 
     /// <inheritdoc/>

@@ -8,7 +8,13 @@ public sealed class DecisionWithoutPlace : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("decision-without-place", Severity.Error, "a decision does not say which part or place it is about");
+        new(
+            "decision-without-place",
+            Severity.Error,
+            "a decision does not say which part or place it is about",
+            CheckEffect.HoldsBack,
+            "what was decided about is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -12,7 +12,13 @@ public sealed class DriftNearsLimit : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("drift-nears-limit", Severity.Warning, "a part drifts and may be at its limit before the board is looked at again");
+        new(
+            "drift-nears-limit",
+            Severity.Warning,
+            "a part drifts and may be at its limit before the board is looked at again",
+            CheckEffect.Told,
+            "an estimate of what will be, beside the readings that say what is"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -9,7 +9,13 @@ public sealed class FittedPartFails : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("fitted-part-fails", Severity.Error, "a part was fitted although its own readings before fitting are outside their limits");
+        new(
+            "fitted-part-fails",
+            Severity.Error,
+            "a part was fitted although its own readings before fitting are outside their limits",
+            CheckEffect.HoldsBack,
+            "what sits there was known to be bad when it was fitted"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -11,7 +11,9 @@ public sealed class LifePassed : IBoardCheck
         new(
             "life-passed",
             Severity.Warning,
-            "the life of a fitted electrolytic is used up by its latest estimate, and it was not measured since"
+            "the life of a fitted electrolytic is used up by its latest estimate, and it was not measured since",
+            CheckEffect.Told,
+            "an estimate; the look that it asks for is told beside the state"
         );
 
     /// <inheritdoc/>

@@ -15,7 +15,9 @@ public sealed class LotTooOld : IBoardCheck
         new(
             "lot-too-old",
             Severity.Warning,
-            "an electrolytic was fitted from a lot older than its shelf life that had not been formed again"
+            "an electrolytic was fitted from a lot older than its shelf life that had not been formed again",
+            CheckEffect.SaidElsewhere,
+            "the obligation to have formed it again"
         );
 
     /// <inheritdoc/>

@@ -10,7 +10,13 @@ public sealed class NewPartUnmeasured : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("new-part-unmeasured", Severity.Warning, "a new part was fitted without having been measured");
+        new(
+            "new-part-unmeasured",
+            Severity.Warning,
+            "a new part was fitted without having been measured",
+            CheckEffect.SaidElsewhere,
+            "the obligation to have measured the very piece"
+        );
 
     // What was read of it and does not pass is told as what it is.
     private static bool IsReadOtherwise(FittedPiece piece) =>

@@ -14,7 +14,9 @@ public sealed class PhotographMissing : IBoardCheck
         new(
             "photograph-missing",
             Severity.Error,
-            "a photograph that a record names is not there, is no picture, or lies outside the collection"
+            "a photograph that a record names is not there, is no picture, or lies outside the collection",
+            CheckEffect.HoldsBackAsError,
+            "the record names evidence that is not there"
         );
 
     /// <inheritdoc/>

@@ -12,7 +12,9 @@ public sealed class PhotographUnreadable : IBoardCheck
         new(
             "photograph-unreadable",
             Severity.Warning,
-            "a photograph is there and cannot be shown: it is damaged, too large, or not what its name says"
+            "a photograph is there and cannot be shown: it is damaged, too large, or not what its name says",
+            CheckEffect.Told,
+            "a picture that cannot be shown; nothing is judged by it"
         );
 
     /// <inheritdoc/>

@@ -8,7 +8,13 @@ public sealed class PieceInTwoPlaces : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("piece-in-two-places", Severity.Warning, "one piece of a lot was read for two places that it cannot both sit in");
+        new(
+            "piece-in-two-places",
+            Severity.Warning,
+            "one piece of a lot was read for two places that it cannot both sit in",
+            CheckEffect.SaidElsewhere,
+            "the obligation to have measured the very piece"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

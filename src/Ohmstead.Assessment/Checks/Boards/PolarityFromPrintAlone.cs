@@ -12,7 +12,9 @@ public sealed class PolarityFromPrintAlone : IBoardCheck
         new(
             "polarity-from-print-alone",
             Severity.Error,
-            "a polarised part was fitted the way the print on the board shows, and nothing else confirms it"
+            "a polarised part was fitted the way the print on the board shows, and nothing else confirms it",
+            CheckEffect.SaidElsewhere,
+            "the obligation to establish the way round"
         );
 
     /// <inheritdoc/>

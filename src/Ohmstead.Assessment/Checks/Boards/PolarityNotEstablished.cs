@@ -12,7 +12,9 @@ public sealed class PolarityNotEstablished : IBoardCheck
         new(
             "polarity-not-established",
             Severity.Error,
-            "a polarised part was fitted and the record does not say how the right way round was established"
+            "a polarised part was fitted and the record does not say how the right way round was established",
+            CheckEffect.SaidElsewhere,
+            "the obligation to establish the way round"
         );
 
     /// <inheritdoc/>

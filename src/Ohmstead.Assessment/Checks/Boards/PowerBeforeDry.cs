@@ -9,7 +9,13 @@ public sealed class PowerBeforeDry : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("power-before-dry", Severity.Error, "power was applied before the drying time after a wash was over");
+        new(
+            "power-before-dry",
+            Severity.Error,
+            "power was applied before the drying time after a wash was over",
+            CheckEffect.SaidElsewhere,
+            "the obligation to prove the board once it is dry"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

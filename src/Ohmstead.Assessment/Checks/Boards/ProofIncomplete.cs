@@ -8,7 +8,13 @@ public sealed class ProofIncomplete : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("proof-incomplete", Severity.Warning, "a board was proved, but not at every point that its design asks for");
+        new(
+            "proof-incomplete",
+            Severity.Warning,
+            "a board was proved, but not at every point that its design asks for",
+            CheckEffect.SaidElsewhere,
+            "the obligation to prove each point"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

@@ -10,7 +10,13 @@ public sealed class ProofWithoutLimit : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("proof-without-limit", Severity.Warning, "a proof gives a quantity that its test point sets no limit for");
+        new(
+            "proof-without-limit",
+            Severity.Warning,
+            "a proof gives a quantity that its test point sets no limit for",
+            CheckEffect.Told,
+            "the figure proves nothing, and what the point asks for is an obligation of its own"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

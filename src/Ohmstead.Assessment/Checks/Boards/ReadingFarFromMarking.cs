@@ -12,7 +12,9 @@ public sealed class ReadingFarFromMarking : IBoardCheck
         new(
             "reading-far-from-marking",
             Severity.Warning,
-            "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought"
+            "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought",
+            CheckEffect.HoldsBackWhileItCounts,
+            "the reading is in doubt"
         );
 
     /// <inheritdoc/>

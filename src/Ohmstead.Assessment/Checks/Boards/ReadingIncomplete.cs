@@ -10,7 +10,13 @@ public sealed class ReadingIncomplete : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("reading-incomplete", Severity.Error, "a reading says not what it was taken of, or gives no value");
+        new(
+            "reading-incomplete",
+            Severity.Error,
+            "a reading says not what it was taken of, or gives no value",
+            CheckEffect.HoldsBack,
+            "what was read is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

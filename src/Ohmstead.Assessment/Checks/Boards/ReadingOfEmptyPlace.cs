@@ -11,7 +11,9 @@ public sealed class ReadingOfEmptyPlace : IBoardCheck
         new(
             "reading-of-empty-place",
             Severity.Warning,
-            "a reading was taken of a place whose part had been removed and nothing fitted since"
+            "a reading was taken of a place whose part had been removed and nothing fitted since",
+            CheckEffect.Told,
+            "the reading is judged against nothing and proves nothing"
         );
 
     /// <inheritdoc/>

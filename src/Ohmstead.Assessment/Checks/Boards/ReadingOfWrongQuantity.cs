@@ -9,7 +9,13 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("reading-of-wrong-quantity", Severity.Error, "a reading gives a quantity that its kind of part does not have");
+        new(
+            "reading-of-wrong-quantity",
+            Severity.Error,
+            "a reading gives a quantity that its kind of part does not have",
+            CheckEffect.HoldsBack,
+            "what was read is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

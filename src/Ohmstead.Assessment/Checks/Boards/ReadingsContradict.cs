@@ -9,7 +9,13 @@ public sealed class ReadingsContradict : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("readings-contradict", Severity.Warning, "two readings of one part contradict each other, and nothing was done between them");
+        new(
+            "readings-contradict",
+            Severity.Warning,
+            "two readings of one part contradict each other, and nothing was done between them",
+            CheckEffect.SaidElsewhere,
+            "the obligation to find out which of the two holds"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

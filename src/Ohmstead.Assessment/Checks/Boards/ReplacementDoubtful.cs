@@ -9,7 +9,13 @@ public sealed class ReplacementDoubtful : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("replacement-doubtful", Severity.Warning, "a replacement may not fit its place, and nobody has said how it was made to");
+        new(
+            "replacement-doubtful",
+            Severity.Warning,
+            "a replacement may not fit its place, and nobody has said how it was made to",
+            CheckEffect.SaidElsewhere,
+            "the obligation that what was fitted fits its place"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

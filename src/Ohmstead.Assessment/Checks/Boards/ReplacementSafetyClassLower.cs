@@ -9,7 +9,13 @@ public sealed class ReplacementSafetyClassLower : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("replacement-safety-class-lower", Severity.Error, "a replacement does not have the safety class that the place needs");
+        new(
+            "replacement-safety-class-lower",
+            Severity.Error,
+            "a replacement does not have the safety class that the place needs",
+            CheckEffect.SaidElsewhere,
+            "the obligation that what was fitted fits its place"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

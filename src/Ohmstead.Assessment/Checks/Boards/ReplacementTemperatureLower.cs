@@ -9,7 +9,13 @@ public sealed class ReplacementTemperatureLower : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("replacement-temperature-lower", Severity.Error, "a replacement has a lower rated temperature than what belongs in the place");
+        new(
+            "replacement-temperature-lower",
+            Severity.Error,
+            "a replacement has a lower rated temperature than what belongs in the place",
+            CheckEffect.SaidElsewhere,
+            "the obligation that what was fitted fits its place"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>

@@ -9,7 +9,13 @@ public sealed class ReplacementVoltageLower : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("replacement-voltage-lower", Severity.Error, "a replacement has a lower rated voltage than what belongs in the place");
+        new(
+            "replacement-voltage-lower",
+            Severity.Error,
+            "a replacement has a lower rated voltage than what belongs in the place",
+            CheckEffect.SaidElsewhere,
+            "the obligation that what was fitted fits its place"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board) =>

@@ -10,7 +10,16 @@ public static class UnknownNames
     /// <summary>The checks, in order of name.</summary>
     public static IReadOnlyList<IBoardCheck> All { get; } =
     [
-        new UnknownNameCheck(new("design-unknown", Severity.Error, "a board names a design that the collection does not have"), "design")
+        new UnknownNameCheck(
+            new(
+                "design-unknown",
+                Severity.Error,
+                "a board names a design that the collection does not have",
+                CheckEffect.HoldsBack,
+                "what the board must prove is not known"
+            ),
+            "design"
+        )
         {
             Named = static board => board.Board.Design is { } design ? [design] : [],
             Has = static (board, name) => board.Assessment.Design is not null || board.Workshop.UnreadDesigns.Contains(name),
@@ -20,7 +29,13 @@ public static class UnknownNames
             Otherwise = static name => $"write designs/{name}.md, or list the parts on the board",
         },
         new UnknownNameCheck(
-            new("instrument-unknown", Severity.Error, "a visit, reading or proof names an instrument that the collection does not have"),
+            new(
+                "instrument-unknown",
+                Severity.Error,
+                "a visit, reading or proof names an instrument that the collection does not have",
+                CheckEffect.HoldsBack,
+                "how good a reading is is not known"
+            ),
             "instrument"
         )
         {
@@ -31,7 +46,16 @@ public static class UnknownNames
             Missing = static name => $"there is no instrument '{name}'",
             Add = static name => $"add {name} to instruments.yaml",
         },
-        new UnknownNameCheck(new("lot-unknown", Severity.Error, "a reading or work entry names a lot that is not in the drawer"), "lot")
+        new UnknownNameCheck(
+            new(
+                "lot-unknown",
+                Severity.Error,
+                "a reading or work entry names a lot that is not in the drawer",
+                CheckEffect.HoldsBack,
+                "what sits there is not known"
+            ),
+            "lot"
+        )
         {
             Named = static board =>
                 board.Assessment.Visits.SelectMany(static visit =>
@@ -43,7 +67,16 @@ public static class UnknownNames
             Missing = static name => $"there is no lot '{name}' in the drawer",
             Add = static name => $"add lot {name} to stock.yaml",
         },
-        new UnknownNameCheck(new("order-unknown", Severity.Error, "work waits for an order that was never placed"), "order")
+        new UnknownNameCheck(
+            new(
+                "order-unknown",
+                Severity.Error,
+                "work waits for an order that was never placed",
+                CheckEffect.HoldsBack,
+                "what the work waits for is not known"
+            ),
+            "order"
+        )
         {
             Named = static board => board.Board.Waiting.Select(static wait => wait.Order).OfType<Written<string>>(),
             Has = static (board, name) =>
@@ -53,7 +86,13 @@ public static class UnknownNames
             Add = static name => $"add order {name} to stock.yaml",
         },
         new UnknownNameCheck(
-            new("part-unknown", Severity.Error, "a reading, work entry or decision names a part that is not in the parts list"),
+            new(
+                "part-unknown",
+                Severity.Error,
+                "a reading, work entry or decision names a part that is not in the parts list",
+                CheckEffect.HoldsBack,
+                "what was read, done or decided about is not known"
+            ),
             "part"
         )
         {
@@ -67,7 +106,13 @@ public static class UnknownNames
             Otherwise = static name => $"add {name} to parts, or name a part that is there",
         },
         new UnknownNameCheck(
-            new("point-unknown", Severity.Error, "a reading or proof names a test point that neither the design nor the board has"),
+            new(
+                "point-unknown",
+                Severity.Error,
+                "a reading or proof names a test point that neither the design nor the board has",
+                CheckEffect.HoldsBack,
+                "what was proved is not known"
+            ),
             "point"
         )
         {

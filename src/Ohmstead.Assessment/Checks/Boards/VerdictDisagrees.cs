@@ -9,7 +9,13 @@ public sealed class VerdictDisagrees : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("verdict-disagrees", Severity.Error, "a verdict written beside a reading is not the one that is computed");
+        new(
+            "verdict-disagrees",
+            Severity.Error,
+            "a verdict written beside a reading is not the one that is computed",
+            CheckEffect.HoldsBack,
+            "the record says two things about one reading"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

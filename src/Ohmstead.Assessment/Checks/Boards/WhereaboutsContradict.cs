@@ -13,7 +13,9 @@ public sealed class WhereaboutsContradict : IBoardCheck
         new(
             "whereabouts-contradict",
             Severity.Error,
-            "a step of where the board went cannot follow the one before it, or something was done to it while it was gone"
+            "a step of where the board went cannot follow the one before it, or something was done to it while it was gone",
+            CheckEffect.HoldsBack,
+            "whether the board is here, and whether what was proved was proved on it, is not known"
         );
 
     /// <inheritdoc/>

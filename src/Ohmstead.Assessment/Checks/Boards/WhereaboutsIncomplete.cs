@@ -12,7 +12,9 @@ public sealed class WhereaboutsIncomplete : IBoardCheck
         new(
             "whereabouts-incomplete",
             Severity.Error,
-            "a step of where the board went leaves out what it is about, or says what does not belong to it"
+            "a step of where the board went leaves out what it is about, or says what does not belong to it",
+            CheckEffect.HoldsBack,
+            "who has the board, and until when, is not known"
         );
 
     /// <inheritdoc/>

@@ -10,7 +10,13 @@ public sealed class WorkAfterProof : IBoardCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("work-after-proof", Severity.Warning, "work was done after the board was last proved, so the proof no longer holds");
+        new(
+            "work-after-proof",
+            Severity.Warning,
+            "work was done after the board was last proved, so the proof no longer holds",
+            CheckEffect.SaidElsewhere,
+            "the obligation to prove each point after the last work"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)

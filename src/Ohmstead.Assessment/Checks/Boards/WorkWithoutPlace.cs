@@ -12,7 +12,9 @@ public sealed class WorkWithoutPlace : IBoardCheck
         new(
             "work-without-place",
             Severity.Error,
-            "work on a part does not say on which, or a lot is named and no part that was put in from it"
+            "work on a part does not say on which, or a lot is named and no part that was put in from it",
+            CheckEffect.HoldsBack,
+            "what was done to which part is not known"
         );
 
     /// <inheritdoc/>

@@ -9,7 +9,13 @@ public sealed class BoardNumberRepeated : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("board-number-repeated", Severity.Error, "two boards have the same number, or numbers that differ only by capitals");
+        new(
+            "board-number-repeated",
+            Severity.Error,
+            "two boards have the same number, or numbers that differ only by capitals",
+            CheckEffect.HoldsBack,
+            "which of the two boards a record is about is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

@@ -13,7 +13,9 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
         new(
             "incoming-far-from-marking",
             Severity.Warning,
-            "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought"
+            "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought",
+            CheckEffect.HoldsBack,
+            "the reading of the lot that sits there is in doubt"
         );
 
     /// <inheritdoc/>

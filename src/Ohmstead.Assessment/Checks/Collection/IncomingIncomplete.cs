@@ -13,7 +13,9 @@ public sealed class IncomingIncomplete : ICollectionCheck
         new(
             "incoming-incomplete",
             Severity.Warning,
-            "an incoming reading says not of which lot, gives no value, or one that parts of its lot do not have"
+            "an incoming reading says not of which lot, gives no value, or one that parts of its lot do not have",
+            CheckEffect.Told,
+            "a reading that counts for no lot leaves the obligation to have measured the very piece open"
         );
 
     /// <inheritdoc/>

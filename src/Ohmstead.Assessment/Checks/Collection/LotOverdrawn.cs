@@ -8,7 +8,13 @@ public sealed class LotOverdrawn : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("lot-overdrawn", Severity.Error, "more parts of a lot were fitted and scrapped than ever came");
+        new(
+            "lot-overdrawn",
+            Severity.Error,
+            "more parts of a lot were fitted and scrapped than ever came",
+            CheckEffect.HoldsBack,
+            "what sits in one of the places came from somewhere else"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

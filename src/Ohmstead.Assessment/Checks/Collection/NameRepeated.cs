@@ -12,7 +12,9 @@ public sealed class NameRepeated : ICollectionCheck
         new(
             "name-repeated",
             Severity.Error,
-            "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone"
+            "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone",
+            CheckEffect.HoldsBack,
+            "which of the two is meant is not known"
         );
 
     /// <inheritdoc/>

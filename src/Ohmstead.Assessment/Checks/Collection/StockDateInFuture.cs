@@ -9,7 +9,13 @@ public sealed class StockDateInFuture : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("stock-date-in-future", Severity.Error, "a date of a lot, an order or a calibration lies after the day of this run");
+        new(
+            "stock-date-in-future",
+            Severity.Error,
+            "a date of a lot, an order or a calibration lies after the day of this run",
+            CheckEffect.HoldsBack,
+            "what has not happened proves nothing"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

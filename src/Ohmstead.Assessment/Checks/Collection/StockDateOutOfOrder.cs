@@ -13,7 +13,9 @@ public sealed class StockDateOutOfOrder : ICollectionCheck
         new(
             "stock-date-out-of-order",
             Severity.Warning,
-            "an order came, was lost or was cancelled before it was placed, or a lot came before its order was placed"
+            "an order came, was lost or was cancelled before it was placed, or a lot came before its order was placed",
+            CheckEffect.Told,
+            "no board is judged by the day of an order"
         );
 
     /// <inheritdoc/>

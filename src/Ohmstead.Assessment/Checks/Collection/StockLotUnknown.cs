@@ -8,7 +8,13 @@ public sealed class StockLotUnknown : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("stock-lot-unknown", Severity.Warning, "an incoming reading or scrapped pieces name a lot that is not in the drawer");
+        new(
+            "stock-lot-unknown",
+            Severity.Warning,
+            "an incoming reading or scrapped pieces name a lot that is not in the drawer",
+            CheckEffect.Told,
+            "no board has a part of a lot that is not there; one that names such a lot is held back by that"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

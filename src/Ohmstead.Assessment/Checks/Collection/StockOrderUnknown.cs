@@ -8,7 +8,13 @@ public sealed class StockOrderUnknown : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("stock-order-unknown", Severity.Warning, "a lot names an order that is not in the list");
+        new(
+            "stock-order-unknown",
+            Severity.Warning,
+            "a lot names an order that is not in the list",
+            CheckEffect.Told,
+            "no board is judged by the order that a lot came under"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(CollectionUnderCheck collection)

@@ -14,7 +14,9 @@ public sealed class TakenPartDoubtful : ICollectionCheck
         new(
             "taken-part-doubtful",
             Severity.Error,
-            "a part is said to have gone from one board to another, and the two boards do not agree"
+            "a part is said to have gone from one board to another, and the two boards do not agree",
+            CheckEffect.HoldsBack,
+            "what sits in one of the two places is not known"
         );
 
     /// <inheritdoc/>

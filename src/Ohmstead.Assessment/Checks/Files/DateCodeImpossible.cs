@@ -9,7 +9,13 @@ public sealed class DateCodeImpossible : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("date-code-impossible", Severity.Warning, "a date code has no reading that the dates of its record allow");
+        new(
+            "date-code-impossible",
+            Severity.Warning,
+            "a date code has no reading that the dates of its record allow",
+            CheckEffect.Told,
+            "a print says how old a part is, not whether it works"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

@@ -12,7 +12,13 @@ public sealed class DutyImpossible : IFileCheck
 
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("duty-impossible", Severity.Warning, "a board runs more hours than a year has, or more at other temperatures than it runs");
+        new(
+            "duty-impossible",
+            Severity.Warning,
+            "a board runs more hours than a year has, or more at other temperatures than it runs",
+            CheckEffect.Told,
+            "how long a part lasts is an estimate; nothing is judged by it"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

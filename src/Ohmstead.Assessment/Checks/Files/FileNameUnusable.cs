@@ -14,7 +14,9 @@ public sealed class FileNameUnusable : IFileCheck
         new(
             "file-name-unusable",
             Severity.Warning,
-            "the file of a board, of a design or of a photograph has a name that some systems cannot keep"
+            "the file of a board, of a design or of a photograph has a name that some systems cannot keep",
+            CheckEffect.Told,
+            "nothing is judged by the name of a file"
         );
 
     /// <inheritdoc/>

@@ -9,7 +9,14 @@ namespace Ohmstead.Assessment.Checks.Files;
 public sealed class LimitsReversed : IFileCheck
 {
     /// <inheritdoc/>
-    public CheckDescription Description { get; } = new("limits-reversed", Severity.Error, "a lower limit is above its upper limit");
+    public CheckDescription Description { get; } =
+        new(
+            "limits-reversed",
+            Severity.Error,
+            "a lower limit is above its upper limit",
+            CheckEffect.HoldsBack,
+            "what the place needs is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file) =>

@@ -9,7 +9,13 @@ public sealed class LinkDropped : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("link-dropped", Severity.Warning, "a link in a story leads where no page leads, so the page does without it");
+        new(
+            "link-dropped",
+            Severity.Warning,
+            "a link in a story leads where no page leads, so the page does without it",
+            CheckEffect.Told,
+            "nothing is judged by a link"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file) =>

@@ -8,7 +8,13 @@ public sealed class MaterialContradictsKind : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("material-contradicts-kind", Severity.Error, "a part is written as made of something that its kind is not made of");
+        new(
+            "material-contradicts-kind",
+            Severity.Error,
+            "a part is written as made of something that its kind is not made of",
+            CheckEffect.HoldsBack,
+            "what the part is is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

@@ -12,7 +12,13 @@ public sealed class NameLooksAlike : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("name-looks-alike", Severity.Warning, "two parts or points have names that look the same or differ by capitals alone");
+        new(
+            "name-looks-alike",
+            Severity.Warning,
+            "two parts or points have names that look the same or differ by capitals alone",
+            CheckEffect.HoldsBack,
+            "which of the two a reading is of is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file) =>

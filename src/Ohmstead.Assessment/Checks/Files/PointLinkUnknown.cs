@@ -10,7 +10,13 @@ public sealed class PointLinkUnknown : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("point-link-unknown", Severity.Error, "a point names a reservoir or an input that is not there");
+        new(
+            "point-link-unknown",
+            Severity.Error,
+            "a point names a reservoir or an input that is not there",
+            CheckEffect.HoldsBack,
+            "what a point belongs to is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

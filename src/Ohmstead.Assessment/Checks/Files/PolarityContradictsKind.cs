@@ -9,7 +9,13 @@ public sealed class PolarityContradictsKind : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("polarity-contradicts-kind", Severity.Error, "a part is written as having no polarity although its kind has one");
+        new(
+            "polarity-contradicts-kind",
+            Severity.Error,
+            "a part is written as having no polarity although its kind has one",
+            CheckEffect.HoldsBack,
+            "whether there is a wrong way round is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

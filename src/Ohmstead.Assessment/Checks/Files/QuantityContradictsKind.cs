@@ -12,7 +12,13 @@ public sealed class QuantityContradictsKind : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("quantity-contradicts-kind", Severity.Error, "a part is marked in a quantity that its kind does not have");
+        new(
+            "quantity-contradicts-kind",
+            Severity.Error,
+            "a part is marked in a quantity that its kind does not have",
+            CheckEffect.HoldsBack,
+            "what the part is is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file)

@@ -9,7 +9,13 @@ public sealed class ReferenceRepeated : IFileCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("reference-repeated", Severity.Error, "a part or test point stands twice in one list");
+        new(
+            "reference-repeated",
+            Severity.Error,
+            "a part or test point stands twice in one list",
+            CheckEffect.HoldsBack,
+            "which of the two lines holds is not known"
+        );
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(FileUnderCheck file) =>

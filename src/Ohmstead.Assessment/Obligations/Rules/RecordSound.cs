@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Electronics;
