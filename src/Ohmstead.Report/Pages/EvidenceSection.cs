@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Tables;

@@ -5,7 +5,6 @@ using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;

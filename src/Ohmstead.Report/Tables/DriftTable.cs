@@ -1,9 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Drifts;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
 using Ohmstead.Electronics.Life;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;

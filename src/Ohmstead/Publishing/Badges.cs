@@ -1,6 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 
 namespace Ohmstead.Publishing;
@@ -11,16 +12,13 @@ internal static class Badges
     /// <summary>The badge of the collection, from the root of the report.</summary>
     public const string CollectionName = "badge.svg";
 
-    /// <summary>The badge of a board, from the root of the report.</summary>
-    public static string PathOf(string board) => $"badges/{board}.svg";
-
     /// <summary>Writes them.</summary>
     public static void Write(Draft draft, string collection, IReadOnlyList<BoardSummary> boards)
     {
         foreach (var board in boards)
         {
             Badge.Write(draft.Buffer, board.Id.Value, board.State, BoardStates.Told(board.State, board.OverdueSince));
-            draft.Put(PathOf(board.Id.Value));
+            draft.Put(SiteAddress.Badge(board.Id.Value));
         }
 
         BoardSummary[] worked = [.. boards.Where(board => BoardStates.IsWorkedOn(board.State))];

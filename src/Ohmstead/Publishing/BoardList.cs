@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
+using Ohmstead.Publishing.Tables;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
@@ -21,8 +22,8 @@ internal static class BoardList
 
     private static readonly int[] Kept =
     [
-        .. DataShapes
-            .Boards.Keys.Index()
+        .. BoardsTable
+            .Columns.Row.Keys.Index()
             .Where(key => !FilesOfTheReport.Contains(key.Item.Name, StringComparer.Ordinal))
             .Select(key => key.Index),
     ];
@@ -34,7 +35,7 @@ internal static class BoardList
             "One board with its state, and what it needs.",
             "{ board: SP-0007, title: Barograph servo amplifier, state: fit to run, look_overdue: no, record: boards/SP-0007.md }",
             [
-                .. Kept.Select(at => DataShapes.Boards.Keys[at]),
+                .. Kept.Select(at => BoardsTable.Columns.Row.Keys[at]),
                 Key.Text("needs", "The kinds of obligation that are open, as the option --needs names them.", "way-round; point-proved"),
             ]
         );
@@ -87,7 +88,7 @@ internal static class BoardList
 
     private static string?[] Cells(BoardSummary board, Workshop workshop)
     {
-        var all = DataRows.Board(board, workshop);
+        var all = BoardsTable.Columns.Cells((board, workshop));
         var kinds = board.Reasons.Select(reason => reason.Kind).Distinct(StringComparer.Ordinal);
         return [.. Kept.Select(at => all[at]), board.Reasons.Length == 0 ? null : string.Join("; ", kinds)];
     }

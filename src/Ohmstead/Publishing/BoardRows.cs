@@ -1,4 +1,4 @@
-using Ohmstead.Output;
+using Ohmstead.Publishing.Tables;
 
 namespace Ohmstead.Publishing;
 
@@ -6,7 +6,7 @@ namespace Ohmstead.Publishing;
 /// own and uses it again.</summary>
 internal sealed class BoardRows : IRowTaker, IDisposable
 {
-    private readonly JsonRows objects;
+    private readonly BothForms both;
 
     /// <summary>Empty.</summary>
     /// <param name="target">Whose files they become.</param>
@@ -14,7 +14,7 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     {
         Json = new(target);
         Csv = new(target);
-        objects = new(Json.Buffer);
+        both = new(new(Json.Buffer), Csv.Buffer);
     }
 
     /// <summary>The file of the board.</summary>
@@ -27,18 +27,14 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     public void Start(DataTable table)
     {
         Csv.Buffer.Clear();
-        objects.Start(table);
+        both.Start(table);
     }
 
     /// <inheritdoc/>
-    public void Take(params ReadOnlySpan<string?> cells)
-    {
-        objects.Take(cells);
-        CsvRows.Append(Csv.Buffer, cells);
-    }
+    public void Take(params ReadOnlySpan<string?> cells) => both.Take(cells);
 
     /// <summary>Ends the table.</summary>
-    public void End() => objects.End();
+    public void End() => both.End();
 
     /// <inheritdoc/>
     public void Dispose()

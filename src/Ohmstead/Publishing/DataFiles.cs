@@ -2,7 +2,7 @@ using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
-using Ohmstead.Output;
+using Ohmstead.Publishing.Tables;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
@@ -23,8 +23,15 @@ internal sealed class DataFiles : IDisposable
 
     private static readonly (DataTable Table, Action<JudgedBoard, IRowTaker> Write)[] TablesOfOneBoard =
     [
-        .. DataShapes.OfEachBoard.Zip([DataRows.Parts, DataRows.Readings, DataRows.Bench, DataRows.Obligations], (table, write) =>
-            (DataTable.Of(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), new Action<JudgedBoard, IRowTaker>(write))
+        .. DataShapes.OfEachBoard.Zip(
+            new Action<JudgedBoard, IRowTaker>[]
+            {
+                static (board, rows) => PartsTable.Columns.Write(PartsTable.Rows(board), rows),
+                static (board, rows) => ReadingsTable.Columns.Write(ReadingsTable.Rows(board), rows),
+                static (board, rows) => BenchTable.Columns.Write(BenchTable.Rows(board), rows),
+                static (board, rows) => ObligationsTable.Columns.Write(ObligationsTable.Rows(board), rows),
+            },
+            (table, write) => (DataTable.For(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), write)
         ),
     ];
 
@@ -104,28 +111,23 @@ internal sealed class DataFiles : IDisposable
             json,
             $"{{\"version\":2,\"collection\":{DataForm.Quoted(result.Workshop.Collection.Name)},\"as_of\":\"{IsoDate.Text(today)}\""
         );
-        string?[][][] all =
+        Action<IRowTaker>[] all =
         [
-            [.. result.Boards.Select(board => DataRows.Board(board, result.Workshop))],
-            [.. DataRows.Designs(result)],
-            [.. DataRows.Lots(result)],
-            [.. DataRows.Findings(result.Findings)],
+            rows => BoardsTable.Columns.Write(result.Boards.Select(board => (board, result.Workshop)), rows),
+            rows => DesignsTable.Columns.Write(DesignsTable.Rows(result), rows),
+            rows => LotsTable.Columns.Write(LotsTable.Rows(result), rows),
+            rows => FindingsTable.Columns.Write(result.Findings, rows),
         ];
         using var lines = new Draft(folder);
-        var objects = new JsonRows(json);
-        foreach (var ((name, row), rows) in DataShapes.OfAll.Zip(all))
+        var both = new BothForms(new(json), lines.Buffer);
+        foreach (var ((name, row), write) in DataShapes.OfAll.Zip(all))
         {
             Text(json, $",\n\"{name}\":");
-            objects.Start(DataTable.Of(name, row));
             lines.Buffer.Clear();
             DataForm.CsvHead(lines.Buffer, row);
-            foreach (var cells in rows)
-            {
-                objects.Take(cells);
-                CsvRows.Append(lines.Buffer, cells);
-            }
-
-            objects.End();
+            both.Start(DataTable.For(name, row));
+            write(both);
+            both.End();
             lines.Put(CsvName(name));
         }
 

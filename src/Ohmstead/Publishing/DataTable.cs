@@ -12,6 +12,6 @@ namespace Ohmstead.Publishing;
 internal readonly record struct DataTable(string Name, Shape Row, byte[][] Names, int Skipped)
 {
     /// <summary>A table of rows of that shape.</summary>
-    public static DataTable Of(string name, Shape row, int skipped = 0) =>
+    public static DataTable For(string name, Shape row, int skipped = 0) =>
         new(name, row, [.. row.Keys.Select(key => Encoding.UTF8.GetBytes($"\"{JsonEncodedText.Encode(key.Name)}\":"))], skipped);
 }

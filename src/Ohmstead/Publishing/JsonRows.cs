@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Publishing.Tables;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 

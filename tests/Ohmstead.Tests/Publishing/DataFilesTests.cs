@@ -6,6 +6,7 @@ using CsvHelper;
 using CsvHelper.Configuration;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
+using Ohmstead.Publishing.Tables;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Report.Html;
 using Ohmstead.Tests.Support;
@@ -273,7 +274,7 @@ public sealed class DataFilesTests
     {
         using var bytes = new PageBuffer();
         var rows = new JsonRows(bytes);
-        rows.Start(DataTable.Of("lots", DataShapes.Lots));
+        rows.Start(DataTable.For("lots", LotsTable.Columns.Row));
         rows.Take(lot);
         return Encoding.UTF8.GetString(bytes.Written)[1..];
     }

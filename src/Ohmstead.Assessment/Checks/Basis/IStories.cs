@@ -1,4 +1,3 @@
-using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks.Basis;

@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks.Files;
 

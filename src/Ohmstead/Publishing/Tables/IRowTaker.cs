@@ -1,4 +1,4 @@
-namespace Ohmstead.Publishing;
+namespace Ohmstead.Publishing.Tables;
 
 /// <summary>Takes the rows of a table, one after the other: of a large collection there are a million, so that none is kept.</summary>
 internal interface IRowTaker
