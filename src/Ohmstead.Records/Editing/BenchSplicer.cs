@@ -67,6 +67,12 @@ public sealed class BenchSplicer(RecordEditor editor)
     public bool MayJoin(int visit, string list, string item) =>
         editor.EntryOf(item) is { } entry && DayOrder.MayJoin(known[visit], list, entry);
 
+    /// <summary>What an entry says of where and when it is: its part, place or point, and the state in which a reading was taken; null
+    /// where it says none.</summary>
+    /// <param name="item">The entry, as one line of YAML.</param>
+    public (string? Place, string? State) SaidBy(string item) =>
+        editor.EntryOf(item) is { } entry ? (DayOrder.PlacesOf(entry).FirstOrDefault(), DayOrder.StateOf(entry)) : (null, null);
+
     /// <summary>Puts all entries in.</summary>
     /// <param name="visits">The visits, no two of them joining the same one; those of their own in the order of what happened.</param>
     public SplicedBench Put(IReadOnlyList<VisitEntries> visits)
@@ -106,14 +112,15 @@ public sealed class BenchSplicer(RecordEditor editor)
             }
         }
 
-        // Where a new visit goes: behind the last visit of its day or of a day before.
+        // Where a new visit goes: behind the last visit of its day or of a day before; one that came first, before the first of its day.
         var places = new SortedDictionary<int, List<VisitEntries>>();
         foreach (var own in visits.Where(one => one.Visit is null))
         {
             var behind = -1;
             for (var at = 0; at < known.Length; at++)
             {
-                if (string.CompareOrdinal(Visits[at].Values.GetValueOrDefault("date"), own.Date) <= 0)
+                var order = string.CompareOrdinal(Visits[at].Values.GetValueOrDefault("date"), own.Date);
+                if (order < 0 || (order == 0 && !own.IsFirstOfDay))
                 {
                     behind = at;
                 }

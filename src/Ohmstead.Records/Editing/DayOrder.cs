@@ -35,10 +35,11 @@ internal static class DayOrder
         };
     }
 
+    /// <summary>When in the part's life an entry says that it was taken, or null.</summary>
+    internal static string? StateOf(MappingNode entry) => TextOf(entry, BenchShape.State.Name);
+
     private static bool IsAsLeft(MappingNode reading) =>
-        TextOf(reading, BenchShape.State.Name) is { } word
-        && Vocabulary.ReadingStates.Means(word, out var state)
-        && state == ReadingState.AsLeft;
+        StateOf(reading) is { } word && Vocabulary.ReadingStates.Means(word, out var state) && state == ReadingState.AsLeft;
 
     /// <summary>The places that an entry is about.</summary>
     internal static HashSet<string> PlacesOf(MappingNode entry)

@@ -10,7 +10,11 @@ public sealed record VisitEntries(
     int? Visit,
     IReadOnlyList<(string Key, string Value)> Head,
     IReadOnlyList<(string List, string Item)> Entries
-);
+)
+{
+    /// <summary>True for a visit of its own that comes before all of its day instead.</summary>
+    public bool IsFirstOfDay { get; init; }
+}
 
 /// <summary>A visit to the bench that a record has.</summary>
 /// <param name="Index">Its place among the visits, from 0.</param>

@@ -74,6 +74,11 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     private void Greet()
     {
         Say($"{board.Assessment.Board.Id.Value} {board.Assessment.Board.Title.Value}: {Left()}; ? for help");
+        if (plan.Visit.IsLate)
+        {
+            Say($"what is entered goes to {plan.Visit.Date}");
+        }
+
         var open = board.Assessment.Hazards.Where(hazard => hazard.MadeSafe is null).ToArray();
         foreach (var hazard in open)
         {
@@ -114,7 +119,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
                 at = stop ?? at;
                 return true;
             case ["left"]:
-                Say(string.Join(' ', stops.Where(stop => !stop.IsDone(board.Assessment, run.Today)).Select(stop => stop.Name)));
+                Say(string.Join(' ', stops.Where(stop => !stop.IsDone(board.Assessment, plan.Day)).Select(stop => stop.Name)));
                 return true;
             case ["always", .. var said]:
                 always = said;
@@ -126,7 +131,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
                 instrument = used;
                 return true;
             case ["found" or "work" or "decide" or "wait", .. var rest]:
-                undo.Around(at, () => command([words[0], board.Assessment.Board.Id.Value, .. rest, .. plan.Shared]));
+                undo.Around(at, () => command([words[0], board.Assessment.Board.Id.Value, .. rest, .. SharedWith(words[0])]));
                 Renew();
                 return true;
             default:
@@ -213,11 +218,17 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             : exit;
     }
 
+    private string Day => plan.Visit.IsLate ? "as of " + plan.Visit.Date : "today";
+
     private string? Read()
     {
         terminal.Out.Flush();
         return terminal.In.ReadLine();
     }
+
+    // Where in its day it came is nothing that a wait would know.
+    private IEnumerable<string> SharedWith(string name) =>
+        plan.Came is { } came && name != "wait" ? [.. plan.Shared, "--came", came] : plan.Shared;
 
     private void Renew()
     {
@@ -235,7 +246,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
 
     private int Next(int from)
     {
-        while (from < stops.Count && !plan.IsAgain && stops[from].IsDone(board.Assessment, run.Today))
+        while (from < stops.Count && !plan.IsAgain && stops[from].IsDone(board.Assessment, plan.Day))
         {
             from++;
         }
@@ -246,7 +257,7 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
     private string Left() =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{stops.Count(stop => !stop.IsDone(board.Assessment, run.Today))} of {stops.Count} places are still to be read today"
+            $"{stops.Count(stop => !stop.IsDone(board.Assessment, plan.Day))} of {stops.Count} places are still to be read {Day}"
         );
 
     private void Say(string lines)
@@ -274,6 +285,12 @@ internal sealed record SessionPlan(
 {
     /// <summary>The instrument, or null for the visit's.</summary>
     public string? Instrument { get; init; }
+
+    /// <summary>The day that its entries are of.</summary>
+    public required DateOnly Day { get; init; }
+
+    /// <summary>Where in that day they came, where that was said.</summary>
+    public string? Came { get; init; }
 
     /// <summary>Whether parts are read in the circuit: in, out or null.</summary>
     public string? Circuit { get; init; }

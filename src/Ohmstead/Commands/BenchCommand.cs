@@ -22,13 +22,14 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "bench",
             """
             Walk over the parts of a board with the keyboard alone: each stop shows what to measure and its limit, each reading its verdict.
 
             Examples:
               ohmstead bench SP-0007 --by RK --instrument bridge-1 --lifted --class C
+              ohmstead bench SP-0007 --on 2026-11-20       type in what was noted on paper that day
               ohmstead bench SP-0007                       go on where the last session of the day ended
 
             At each stop: 391 1.4 and Enter; Enter alone passes on; undo takes back; ? tells the rest.
@@ -38,7 +39,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
             lifted,
             again
         );
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
                 var visit = options.Visit(parsed, board, run, isMeasured: true);
                 var folder = options.FolderOf(parsed);
@@ -49,6 +50,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
                     "--as-of",
                     IsoDate.Text(run.Today),
                     .. visit.By is { } by ? ["--by", by] : Array.Empty<string>(),
+                    .. visit.IsLate ? ["--on", visit.Date] : Array.Empty<string>(),
                 ];
                 var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], shared)
                 {
@@ -57,6 +59,8 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
                         : parsed.GetValue(lifted) ? "out"
                         : null,
                     Instrument = visit.Instrument,
+                    Came = parsed.GetValue(options.Came),
+                    Day = options.DayOf(parsed, run),
                     IsAgain = parsed.GetValue(again),
                 };
                 return new Session(terminal, run, plan, other).Walk(board);

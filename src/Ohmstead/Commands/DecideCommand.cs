@@ -19,7 +19,7 @@ internal sealed class DecideCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "decide",
             """
             Enter a decision with its reason; it overrules a verdict, and both stay visible.
@@ -34,7 +34,7 @@ internal sealed class DecideCommand(Terminal terminal)
             because
         );
         command.SetAction(parsed =>
-            options.Run(parsed, terminal, (board, run) =>
+            options.RunDated(parsed, terminal, (board, run) =>
                 options.AddAt(parsed, terminal, board, run, "decided", parsed.GetValue(place)!, name =>
                     FlowText.Mapping([
                         (board.Assessment.Place(name) is null ? "at" : "part", name),

@@ -29,7 +29,7 @@ internal sealed class EnterCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "enter",
             """
             Enter a reading or a proof, and tell its verdict.
@@ -42,6 +42,7 @@ internal sealed class EnterCommand(Terminal terminal)
               ohmstead enter SP-0007 soak hours=8 pass
               ohmstead enter SP-0007 R4 over 20Mohm --lifted         (a shell takes > for itself: '>20Mohm')
               ohmstead enter SP-0007 F1 open --in-circuit            (also short, over range)
+              ohmstead enter SP-0007 L1 2.1H --lifted --on 2026-05-02    (from paper: it goes to that day)
             """,
             place,
             values,
@@ -50,7 +51,7 @@ internal sealed class EnterCommand(Terminal terminal)
             state,
             lot
         );
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
                 if (parsed.GetValue(inCircuit) && parsed.GetValue(lifted))
                 {

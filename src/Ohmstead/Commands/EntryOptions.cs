@@ -9,6 +9,7 @@ namespace Ohmstead.Commands;
 /// <summary>What every command that enters something at the bench takes.</summary>
 internal sealed class EntryOptions
 {
+    private static readonly string[] CameWords = ["first", "last"];
     private readonly SharedOptions shared = new();
 
     public Argument<string> Board { get; } =
@@ -24,6 +25,16 @@ internal sealed class EntryOptions
 
     public Option<string?> Note { get; } = new("--note") { Description = "Anything the next person should know." };
 
+    public Option<DateOnly?> On { get; } =
+        new("--on")
+        {
+            Description = "The day it is of, where it was not today: it goes to that day's visit, or to a new one in order.",
+            HelpName = "DATE",
+            CustomParser = SharedOptions.Day,
+        };
+
+    public Option<string?> Came { get; } = Choice("--came", "Where in that day it came, where that matters: first or last.", CameWords);
+
     public Option<bool> Sure { get; } =
         new("--sure") { Description = "Write what looks like a slip of the unit, or stands there already, all the same." };
 
@@ -37,9 +48,20 @@ internal sealed class EntryOptions
         return argument;
     }
 
+    private static Option<string?> Choice(string name, string description, string[] words)
+    {
+        var option = new Option<string?>(name) { HelpName = string.Join('|', words), Description = description };
+        option.AcceptOnlyFromAmong(words);
+        return option;
+    }
+
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
         CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]);
+
+    /// <summary>A command that takes them, and the day, for what may be entered later.</summary>
+    public Command DatedCommand(string name, string description, params IEnumerable<Symbol> own) =>
+        Command(name, description, [.. own, On, Came]);
 
     /// <summary>A command that takes those of them which have to do with who works on what, and when.</summary>
     public Command BareCommand(string name, string description, params IEnumerable<Symbol> own) =>
@@ -52,6 +74,24 @@ internal sealed class EntryOptions
             ? enter(board, run)
             : ExitCode.Usage;
 
+    /// <summary>Finds the board for an entry of today or of an earlier day, and hands it on; exit code 2 when there is none, or when it
+    /// was not there on that day.</summary>
+    public int RunDated(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
+        Run(parsed, terminal, (board, run) =>
+            LateDay.WhyNot(board.Assessment.Board, DayOf(parsed, run), run.Today, parsed.GetValue(Came) is not null) is { } why
+                ? Wrong(terminal, why)
+                : enter(board, run)
+        );
+
+    /// <summary>The day that an entry is of.</summary>
+    public DateOnly DayOf(ParseResult parsed, RunOptions run) => parsed.GetValue(On) ?? run.Today;
+
+    private static int Wrong(Terminal terminal, string why)
+    {
+        terminal.Error.WriteLine(Printable.Of(why));
+        return ExitCode.Usage;
+    }
+
     /// <summary>The collection's folder.</summary>
     public string FolderOf(ParseResult parsed) => parsed.GetValue(shared.Folder)!;
 
@@ -59,10 +99,17 @@ internal sealed class EntryOptions
     /// visit of the day.</summary>
     public VisitHead Visit(ParseResult parsed, FoundBoard board, RunOptions run, bool isMeasured)
     {
-        var by = Initials.Of(parsed.GetValue(By));
+        var (by, day) = (Initials.Of(parsed.GetValue(By)), DayOf(parsed, run));
         var instrument = parsed.GetValue(Instrument)
-            ?? (!isMeasured || board.Assessment.LastSeen == run.Today ? null : DayMemory.Instrument(board.Beside, run.Today, by));
-        return new(IsoDate.Text(run.Today), by, instrument);
+            ?? (!isMeasured || day != run.Today || board.Assessment.LastSeen == day ? null : DayMemory.Instrument(board.Beside, day, by));
+        return new(IsoDate.Text(day), by, instrument)
+        {
+            IsLate = day != run.Today,
+            Came =
+                parsed.GetValue(Came) is not { } came ? null
+                : came == CameWords[0] ? CameWhen.First
+                : CameWhen.Last,
+        };
     }
 
     /// <summary>Adds an entry for each place that was said, all or none.</summary>

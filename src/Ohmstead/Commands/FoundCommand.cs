@@ -23,7 +23,7 @@ internal sealed class FoundCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "found",
             """
             Enter something seen at the bench.
@@ -38,7 +38,7 @@ internal sealed class FoundCommand(Terminal terminal)
             severity
         );
         command.SetAction(parsed =>
-            options.Run(parsed, terminal, (board, run) =>
+            options.RunDated(parsed, terminal, (board, run) =>
                 options.AddAt(parsed, terminal, board, run, "found", parsed.GetValue(at)!, place =>
                     FlowText.Mapping([("at", place), ("what", parsed.GetValue(what)), ("severity", parsed.GetValue(severity))])
                 )

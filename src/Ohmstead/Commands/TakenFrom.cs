@@ -68,7 +68,12 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
         }
 
         var to = item((what, from.ToString()));
-        var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(options.By)), null);
+        var who = options.Visit(parsed, board, run, isMeasured: false) with { Instrument = null };
+        if (LateDay.WhyNot(giver.Assessment.Board, options.DayOf(parsed, run), run.Today, saysOrder: false) is { } why)
+        {
+            return Wrong(why);
+        }
+
         var ends = new List<End> { new(board, who, to) };
         if (!place.IsEmpty)
         {

@@ -30,16 +30,17 @@ internal sealed class WaitCommand(Terminal terminal)
             what,
             order,
             blocks,
-            over
+            over,
+            options.On
         );
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
-                var (text, today) = (parsed.GetValue(what)!, IsoDate.Text(run.Today));
+                var (text, day) = (parsed.GetValue(what)!, IsoDate.Text(options.DayOf(parsed, run)));
                 var entry = new BenchEntry(terminal, run);
                 if (!parsed.GetValue(over))
                 {
                     var item = FlowText.Mapping([
-                        ("since", today),
+                        ("since", day),
                         ("for", text),
                         ("order", parsed.GetValue(order)),
                         ("blocks", parsed.GetValue(blocks)),
@@ -65,8 +66,14 @@ internal sealed class WaitCommand(Terminal terminal)
                     return ExitCode.Usage;
                 }
 
+                if (waits[index].Since is var since && options.DayOf(parsed, run) < since.Value)
+                {
+                    terminal.Error.WriteLine(Printable.Of($"this wait began on {since.Text}; it cannot have ended on {day}"));
+                    return ExitCode.Usage;
+                }
+
                 return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
-                    (editor.Add("waiting", index, "until", today), $"until: {today}")
+                    (editor.Add("waiting", index, "until", day), $"until: {day}")
                 );
             }));
         return command;

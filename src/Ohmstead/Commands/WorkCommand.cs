@@ -49,7 +49,7 @@ internal sealed class WorkCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "work",
             """
             Enter work that was done, in order.
@@ -61,6 +61,7 @@ internal sealed class WorkCommand(Terminal terminal)
               ohmstead work SP-0011 replaced C2 --from "SP-0020 C2" --polarity schematic
               ohmstead work SP-0007 washed --with isopropanol --dry 24h
               ohmstead work SP-0007 "made safe" C1 --hazard "charged capacitor" --with "10 kΩ 10 W on an insulated probe"
+              ohmstead work SP-0007 cleaned C3 --on 2026-06-01
             """,
             did,
             place,
@@ -75,7 +76,7 @@ internal sealed class WorkCommand(Terminal terminal)
             clears,
             irreversible
         );
-        command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
+        command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
                 if (parsed.GetValue(irreversible) && !parsed.GetValue(options.Sure))
                 {

@@ -1,13 +1,13 @@
 using System.Globalization;
 using Ohmstead.Records.Editing;
-using Ohmstead.Records.Model;
+using Ohmstead.Writing;
 
 namespace Ohmstead.MovingIn;
 
 /// <summary>Brings what comes to the bench of one board to its visits: to that of its day, or to one of its own.</summary>
 /// <remarks>
-/// A visit tells an order: found, readings, work, decided, proof. A table tells none, so what would stand before or after something of
-/// the same day only because of where it is put is refused, unless the person says how it was.
+/// A table tells no order of what happened on one day, so what is doubted (<see cref="OldDay"/>) is refused, unless the person says how it
+/// was.
 /// </remarks>
 internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast)
 {
@@ -39,12 +39,11 @@ internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast
                 .OrderBy(group => group.Key.Date, StringComparer.Ordinal)
         )
         {
-            var ofDay = bench.Visits.Where(visit => visit.Values.GetValueOrDefault("date") == group.Key.Date).ToArray();
-            var there = ofDay.LastOrDefault(visit =>
-                group.Key.By is null || !visit.Values.TryGetValue("by", out var by) || by == group.Key.By
-            );
+            var day = new OldDay(bench, group.Key.Date, group.Key.By);
+            var there = day.There;
             var entries = group.Where(entry => !Holds(there, entry)).ToArray();
-            var left = entries.Where(entry => MayStand(entry, entries, there, ofDay)).ToList();
+            DayEntry[] together = [.. entries.Select(Placed)];
+            var left = entries.Where(entry => MayStand(entry, together, day)).ToList();
             if (left.Count > 0)
             {
                 Inherit(there, left);
@@ -101,67 +100,26 @@ internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast
     private static string? Own(KnownVisit? there, DraftEntry entry) =>
         there is not null && there.Values.GetValueOrDefault("instrument") == entry.Instrument ? null : entry.Instrument;
 
-    private bool MayStand(DraftEntry entry, DraftEntry[] group, KnownVisit? there, KnownVisit[] ofDay)
+    private bool MayStand(DraftEntry entry, DayEntry[] group, OldDay day)
     {
-        var (against, next) = Against(entry, group, there, ofDay);
-        if (against is null)
+        if (day.Doubt(Placed(entry), group, proofsLast) is not { } doubt)
         {
             return true;
         }
 
-        Refused.Add(entry.Cells.Refused(null, $"{draft.Number}, {entry.Date}: {against}", next));
+        Refused.Add(
+            entry.Cells.Refused(
+                null,
+                $"{draft.Number}, {entry.Date}: {doubt.Message}",
+                doubt.IsOfState ? "say it in a column 'state': as found or as left"
+                    : doubt.IsOfProofAndWork ? "--proofs-last says that on a day with work and proofs the proofs came last"
+                    : "write it into the record by hand, where it belongs"
+            )
+        );
         return false;
     }
 
-    private (string? Against, string? NextStep) Against(DraftEntry entry, DraftEntry[] group, KnownVisit? there, KnownVisit[] ofDay)
-    {
-        const string last = "--proofs-last says that on a day with work and proofs the proofs came last";
-        const string byHand = "write it into the record by hand, where it belongs";
-        bool Did(string? place) =>
-            group.Any(other => other.List == "work" && (place is null || other.Place == place))
-            || ofDay.Any(visit => bench.Has(visit.Index, "work", place));
-        switch (entry.List)
-        {
-            case "proof":
-                if (ofDay.FirstOrDefault(visit => bench.Has(visit.Index, "proof", entry.Place)) is { } proved)
-                {
-                    return (
-                        string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"the record has another proof of {entry.Place} of that day on line {proved.Line}, and nothing says "
-                                + $"which came later"
-                        ),
-                        byHand
-                    );
-                }
-
-                return proofsLast || !Did(null) ? (null, null) : ("there is work of the same day, and nothing says which came first", last);
-            case "work":
-                if (ofDay.Any(visit => bench.Has(visit.Index, "proof")))
-                {
-                    return ("the record has a proof of that day, and nothing says whether this was done before it", byHand);
-                }
-
-                return there is not null && !bench.MayJoin(there.Index, entry.List, entry.Item(null))
-                    ? ($"the visit of that day says something of {entry.Place} that came after such work", byHand)
-                    : (null, null);
-            default:
-                if (entry.State is null && entry.Place.Length > 0 && Did(entry.Place))
-                {
-                    return (
-                        $"there is work on {entry.Place} of the same day, and nothing says whether this was read before or after it",
-                        "say it in a column 'state': as found or as left"
-                    );
-                }
-
-                var isAsLeft = Vocabulary.ReadingStates.Means(entry.State ?? string.Empty, out var state) && state == ReadingState.AsLeft;
-                return
-                    ofDay.Any(visit => bench.Has(visit.Index, "decided", entry.Place))
-                    || (isAsLeft && there is not null && !bench.MayJoin(there.Index, entry.List, entry.Item(null)))
-                    ? ($"the record has a decision or a proof about {entry.Place} of that day, and nothing says which came first", byHand)
-                    : (null, null);
-        }
-    }
+    private static DayEntry Placed(DraftEntry entry) => new(entry.List, entry.Place, entry.State, entry.Item(null));
 
     private static VisitEntries Visit(string date, string? by, KnownVisit? there, List<DraftEntry> entries)
     {

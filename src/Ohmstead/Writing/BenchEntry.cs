@@ -21,6 +21,12 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     // A slip that a person makes with the unit; written only when they say they are sure.
     private static readonly FrozenSet<string> Slips = FrozenSet.Create(StringComparer.Ordinal, "reading-far-from-marking");
 
+    // What is written all the same, and told: the verdict does not say it.
+    private const string Calibration = "calibration-expired";
+
+    // What is entered late says something of then; what it does to the board of today is told beside it.
+    private bool isLate;
+
     /// <summary>What is asked of a person before the last entry, which was held back, is written all the same; null when nothing
     /// is.</summary>
     public string? Question { get; private set; }
@@ -51,6 +57,12 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         bool isTrial
     ) => Change(board, isSure, isTrial, editor =>
         {
+            isLate = who.IsLate;
+            if (isLate)
+            {
+                return LateEntry.Into(editor, who, key, [item], isSure ? null : Twice);
+            }
+
             // The entry leaves out what its visit says already. What comes after something of its place that stands further down begins a
             // second visit of the day.
             var last = editor.LastVisit is { } visit && who.IsOf(visit) ? visit : null;
@@ -80,6 +92,18 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     public int AddAll(FoundBoard board, VisitHead who, string key, IReadOnlyList<string> items, bool isSure, bool isTrial) =>
         Change(board, isSure, isTrial, editor =>
         {
+            isLate = who.IsLate;
+            if (isLate)
+            {
+                return LateEntry.Into(
+                    editor,
+                    who,
+                    key,
+                    [.. items.Select(item => new Func<IReadOnlyDictionary<string, string>, string>(_ => item))],
+                    isSure ? null : Twice
+                );
+            }
+
             var bench = new BenchSplicer(editor);
             var last = bench.Visits.Count > 0 && who.IsOf(bench.Visits[^1].Values) ? bench.Visits[^1] : null;
             if (last is not null && !isSure && items.FirstOrDefault(item => bench.Holds(last.Index, key, item)) is { } held)
@@ -123,7 +147,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         }
 
         // What is said is what stands on the disk.
-        EntryTold.Tell(terminal, board.Files.Root, path, isTrial ? null : (done.Before, done.After), () => Tell(path, done, isTrial));
+        EntryTold.Tell(terminal, board.Files.Root, path, isTrial ? null : (done.Before, done.After), () =>
+            Tell(path, board, done, isTrial)
+        );
         After = isTrial || done.Board is null ? After : board with { Assessment = done.Board, Findings = done.Result.Findings };
         return ExitCode.Clean;
     }
@@ -167,7 +193,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         return new(text, changed, line, entry, after, result);
     }
 
-    private void Tell(string path, Judgement done, bool isTrial)
+    private void Tell(string path, FoundBoard before, Judgement done, bool isTrial)
     {
         if (!IsBrief)
         {
@@ -179,15 +205,16 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             }
         }
 
-        Verdicts(done.Board, done.Entry);
+        Verdicts(before, done);
     }
 
     // Findings of other lines move with the lines; the check and the words stay.
     private static bool WasThere(FoundBoard board, Finding finding) =>
         board.Findings.Any(known => known.Check == finding.Check && known.Message == finding.Message);
 
-    private void Verdicts(JudgedBoard? board, Spot entry)
+    private void Verdicts(FoundBoard before, Judgement done)
     {
+        var (board, entry) = (done.Board, done.Entry);
         var verdicts = board?.Readings.FirstOrDefault(reading => reading.Reading.Spot == entry)?.Verdicts
             ?? board?.Proofs.FirstOrDefault(proof => proof.Proof.Spot == entry)?.Verdicts;
         foreach (var verdict in verdicts ?? [])
@@ -195,11 +222,25 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
         }
 
-        if (board is not null && !IsBrief)
+        foreach (var finding in done.Result.Findings.Where(one => one.Check == Calibration && !WasThere(before, one)))
         {
-            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Told(board.State, board.OverdueSince)}"));
+            terminal.Out.WriteLine(Printable.Of($"  {finding.Message}"));
+        }
+
+        if (board is not null && (!IsBrief || isLate))
+        {
+            var (was, now) = (Told(before.Assessment), Told(board));
+            if (isLate && was != now)
+            {
+                terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} was: {was}"));
+            }
+
+            var still = isLate && was == now ? "still" : "now";
+            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is {still}: {now}"));
         }
     }
+
+    private static string Told(JudgedBoard board) => BoardStates.Told(board.State, board.OverdueSince);
 
     // An entry that may be written: the text before and after it, the entry and where it stands, the board with it, and the run that
     // judged it.
@@ -218,6 +259,12 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
 /// <param name="Instrument">The instrument used, or null.</param>
 internal sealed record VisitHead(string Date, string? By, string? Instrument)
 {
+    /// <summary>True for an entry that is of an earlier day than that on which it is entered.</summary>
+    public bool IsLate { get; init; }
+
+    /// <summary>Where in its day a late entry came, where that was said.</summary>
+    public CameWhen? Came { get; init; }
+
     /// <summary>Whether a visit, by its keys and texts, is the one meant: of the same day, and not of somebody else.</summary>
     public bool IsOf(IReadOnlyDictionary<string, string> visit) =>
         visit.GetValueOrDefault("date") == Date && (By is null || !visit.TryGetValue("by", out var by) || by == By);

@@ -82,9 +82,10 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
 
     // What comes after something of its place that stands further down begins a second visit of the day.
     private static EditOutcome Into(RecordEditor editor, End end) =>
-        editor.LastVisit is { } last && end.Who.IsOf(last) && editor.MayJoinLastVisit(List, end.Item)
+        end.Who.IsLate ? LateEntry.Into(editor, end.Who, List, [_ => end.Item], null).Outcome
+        : editor.LastVisit is { } last && end.Who.IsOf(last) && editor.MayJoinLastVisit(List, end.Item)
             ? editor.AppendToVisit(FileShapes.Board, end.Who.IsOf, end.Who.Keys, List, end.Item)
-            : editor.AppendToVisit(FileShapes.Board, _ => false, end.Who.Keys, List, end.Item);
+        : editor.AppendToVisit(FileShapes.Board, _ => false, end.Who.Keys, List, end.Item);
 
     private void Tell(IReadOnlyList<End> ends, Dictionary<string, JudgedBoard> after, string did)
     {

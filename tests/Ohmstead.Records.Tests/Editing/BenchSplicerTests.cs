@@ -52,6 +52,20 @@ public sealed class BenchSplicerTests
     }
 
     [Fact]
+    public void A_visit_that_came_first_stands_before_all_of_its_day()
+    {
+        var put = Put(Record, Own("2021-06-01", ("work", "{ part: C1, did: cleaned }")) with { IsFirstOfDay = true });
+        Assert.Equal(
+            Record.Replace(
+                "  - date: 2021-06-01\n",
+                "  - date: 2021-06-01\n    by: RK\n    work:\n      - { part: C1, did: cleaned }\n  - date: 2021-06-01\n",
+                StringComparison.Ordinal
+            ),
+            put.Text
+        );
+    }
+
+    [Fact]
     public void A_day_before_the_first_visit_and_one_after_the_last_stand_at_the_ends()
     {
         var put = Put(

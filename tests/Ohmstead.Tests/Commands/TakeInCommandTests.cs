@@ -311,6 +311,21 @@ public sealed class TakeInCommandTests
         Assert.Contains(told, run.Error, StringComparison.Ordinal);
     }
 
+    // A visit of its own would stand behind the work that the other person did: what was as found there would be read of the new part.
+    [Fact]
+    public void What_somebody_read_as_found_does_not_go_behind_the_work_that_another_did_that_day()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("old.csv", "Board;Day;By;Ref;State;Capacitance\nSP-0007;2026-02-28;TS;C3;as found;32 uF\n");
+        var run = TakeIn(copy, "--readings", copy.At("old.csv"));
+        Assert.Equal(1, run.Exit);
+        Assert.Contains(
+            "another visit of that day, on line 12, has something about C3, and nothing says which came first",
+            run.Error,
+            StringComparison.Ordinal
+        );
+    }
+
     [Fact]
     public void Work_and_a_proof_of_one_day_need_the_word_of_the_keeper_which_came_last()
     {

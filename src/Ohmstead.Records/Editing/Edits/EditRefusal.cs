@@ -14,7 +14,7 @@ public readonly record struct EditOutcome(string? Text, EditRefusal? Refusal)
 {
     /// <summary>Where the first entry that was added stands in the text after the change; the beginning of the file where none
     /// was.</summary>
-    public Spot Entry { get; private init; } = new(1, 1);
+    public Spot Entry { get; init; } = new(1, 1);
 
     internal static EditOutcome Of(string text) => new(text, null);
 
