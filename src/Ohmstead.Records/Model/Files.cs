@@ -31,6 +31,9 @@ public sealed record CollectionFile(string Path, string Name)
     /// <summary>Where it is.</summary>
     public Written<string>? Place { get; init; }
 
+    /// <summary>The time zone of the bench, by its name in the IANA time zone database.</summary>
+    public Written<string>? TimeZone { get; init; }
+
     /// <summary>True when everything in it is invented, as in an example.</summary>
     public bool IsInvented { get; init; }
 

@@ -245,6 +245,11 @@ public static class FileShapes
                 Key.Text("collection", "The name of the collection.", "Saltmarsh Point weather collection").Needed(),
                 Key.Text("keeper", "Who keeps it.", "RK"),
                 Key.Text("place", "Where it is.", "Saltmarsh Point"),
+                Key.Text(
+                    "time_zone",
+                    "The time zone of the bench, which says what day it is there; else each machine's own.",
+                    "Europe/Lisbon"
+                ),
                 Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
                 Key.Word(
                     "decision",

@@ -60,6 +60,13 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
             CheckCatalogue.LookAtShared(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
         );
         found.AddRange(ofShared.ToImmutable());
+        if (workshop.Collection.TimeZone is { } zone && TimeZones.WhyNot(zone.Value) is { } why)
+        {
+            found.Add(
+                new("time-zone-unknown", Severity.Error, zone.Spot.In(workshop.Collection.Path), why, "write it by region and place")
+            );
+        }
+
         if (folder.Beside is null)
         {
             found.AddRange(new OverlookedRecords(folder).Find());

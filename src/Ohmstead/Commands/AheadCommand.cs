@@ -50,7 +50,7 @@ internal sealed class AheadCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             if (
-                shared.Read(parsed, terminal.Error) is not { } options
+                shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is not { } options
                 || SharedOptions.Open(parsed.GetValue(folder)!, terminal.Error) is not { } files
             )
             {

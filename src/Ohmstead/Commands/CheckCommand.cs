@@ -41,7 +41,7 @@ internal sealed class CheckCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(form)!;
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error, (parsed.GetValue(paths) ?? []).FirstOrDefault()) is not { } options)
             {
                 return ExitCode.Usage;
             }

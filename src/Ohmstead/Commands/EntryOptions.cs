@@ -69,7 +69,7 @@ internal sealed class EntryOptions
 
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
-        shared.Read(parsed, terminal.Error) is { } run
+        shared.Read(parsed, terminal.Error, writes: true) is { } run
         && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
             ? enter(board, run)
             : ExitCode.Usage;

@@ -51,7 +51,7 @@ internal sealed class MarkingCommand(Terminal terminal)
         var command = new Command("marking", About) { text, kind, years, form, shared.AsOf };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error, ".") is not { } options)
             {
                 return ExitCode.Usage;
             }

@@ -54,7 +54,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         command.SetAction(parsed =>
         {
             if (
-                shared.Read(parsed, terminal.Error) is not { } options
+                shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is not { } options
                 || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files
             )
             {

@@ -14,7 +14,8 @@ internal sealed class SharedOptions
     public Option<DateOnly?> AsOf { get; } =
         new("--as-of")
         {
-            Description = "The day to take for today, such as 2026-11-25. Otherwise SOURCE_DATE_EPOCH, otherwise the clock (UTC).",
+            Description =
+                "The day to take for today, such as 2026-11-25. Otherwise that of SOURCE_DATE_EPOCH or the clock: in the collection's time zone, else the machine's.",
             HelpName = "DATE",
             CustomParser = Day,
         };
@@ -36,26 +37,46 @@ internal sealed class SharedOptions
             DefaultValueFactory = _ => Math.Clamp(Environment.ProcessorCount, 1, 8),
         };
 
-    /// <summary>The options as a run takes them, or null with a message when the environment is wrong.</summary>
-    public RunOptions? Read(ParseResult parsed, TextWriter error)
+    /// <summary>The options as a run over the collection in a folder takes them, or null with a message when the day cannot be
+    /// known.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="error">Told when the day is another than in UTC.</param>
+    /// <param name="folder">The folder, or any file of the collection; where not given, the option's.</param>
+    /// <param name="writes">True for what is written under today's day: where the zone is not known, nothing is.</param>
+    public RunOptions? Read(ParseResult parsed, TextWriter error, string? folder = null, bool writes = false)
     {
         if (parsed.GetValue(AsOf) is { } day)
         {
             return Of(parsed, day);
         }
 
+        // A build that is to give the same twice says its moment, and does not ask where it runs.
         var epoch = Environment.GetEnvironmentVariable("SOURCE_DATE_EPOCH");
-        if (epoch is null)
+        var seconds = 0L;
+        if (
+            epoch is not null
+            && !(long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out seconds) && seconds < 253_402_214_400)
+        )
         {
-            return Of(parsed, DateOnly.FromDateTime(DateTime.UtcNow));
+            error.WriteLine("SOURCE_DATE_EPOCH is no count of seconds since 1970; unset it or give --as-of");
+            return null;
         }
 
-        if (long.TryParse(epoch, NumberStyles.None, CultureInfo.InvariantCulture, out var seconds) && seconds < 253_402_300_800)
+        var moment = epoch is null ? DateTimeOffset.UtcNow : DateTimeOffset.FromUnixTimeSeconds(seconds);
+        var at = folder ?? parsed.GetValue(Folder) ?? ".";
+        var zone = BenchDay.ZoneOf(File.Exists(at) ? CollectionFolder.RootOf(at) : at);
+        var today = BenchDay.At(moment, zone, epoch is null ? TimeZoneInfo.Local : TimeZoneInfo.Utc);
+        if (today.Told is { } told)
         {
-            return Of(parsed, DateOnly.FromDateTime(DateTimeOffset.FromUnixTimeSeconds(seconds).UtcDateTime));
+            error.WriteLine(Printable.Of(told));
         }
 
-        error.WriteLine("SOURCE_DATE_EPOCH is no count of seconds since 1970; unset it or give --as-of");
+        if (today.IsKnown || !writes)
+        {
+            return Of(parsed, today.Day);
+        }
+
+        error.WriteLine("nothing was written, since its day is not known: mend time_zone in collection.yaml, or give --as-of");
         return null;
     }
 

@@ -53,7 +53,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             shared.AsOf,
         };
         command.SetAction(parsed =>
-            shared.Read(parsed, terminal.Error) is { } run
+            shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is { } run
                 ? Start(
                     Path.GetFullPath(parsed.GetValue(folder)!),
                     parsed.GetValue(name)!.Trim(),

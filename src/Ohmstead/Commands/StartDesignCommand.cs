@@ -55,7 +55,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             if (
-                shared.Read(parsed, terminal.Error) is not { } run
+                shared.Read(parsed, terminal.Error, writes: true) is not { } run
                 || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
                 || BoardFinder.Find(files.Root, parsed.GetValue(from)!, run, terminal.Error) is not { } board
             )

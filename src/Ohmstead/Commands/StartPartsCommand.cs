@@ -56,7 +56,7 @@ internal sealed class StartPartsCommand(Terminal terminal)
             shared.AsOf,
         };
         command.SetAction(parsed =>
-            shared.Read(parsed, terminal.Error) is { } run
+            shared.Read(parsed, terminal.Error, writes: true) is { } run
             && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
                 ? Start(parsed, files, run)
                 : ExitCode.Usage

@@ -22,7 +22,8 @@ internal sealed class StockOptions
 
     /// <summary>Opens the stock file of the collection and hands it on; exit code 2 when there is no such folder.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<StockEntry, RunOptions, int> enter) =>
-        shared.Read(parsed, terminal.Error) is { } run && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
+        shared.Read(parsed, terminal.Error, writes: true) is { } run
+        && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
             ? enter(new StockEntry(terminal, run, files), run)
             : ExitCode.Usage;
 }

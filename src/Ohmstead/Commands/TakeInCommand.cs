@@ -93,7 +93,7 @@ internal sealed partial class TakeInCommand(Terminal terminal)
             ]
         );
         command.SetAction(parsed =>
-            shared.Read(parsed, terminal.Error) is { } run
+            shared.Read(parsed, terminal.Error, writes: true) is { } run
             && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
                 ? Take(parsed, files, run)
                 : ExitCode.Usage

@@ -48,7 +48,7 @@ internal sealed class TidyCommand(Terminal terminal, Interruption interruption)
         };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            if (shared.Read(parsed, terminal.Error, (parsed.GetValue(paths) ?? []).FirstOrDefault()) is not { } options)
             {
                 return ExitCode.Usage;
             }
