@@ -67,7 +67,9 @@ public static class YearAhead
                 number,
                 null,
                 "look at it again",
-                $"last seen {IsoDate.Text(board.LastSeen!.Value)}"
+                board.ToldBefore is { } told
+                    ? $"taken as told before {IsoDate.Text(told)}"
+                    : $"last seen {IsoDate.Text(board.LastSeen!.Value)}"
             );
         }
 

@@ -43,6 +43,9 @@ public sealed record BoardSummary(
     /// <summary>The last day of any entry.</summary>
     public DateOnly? LastSeen { get; init; }
 
+    /// <summary>The day before which it is taken as told; null when it is judged in full.</summary>
+    public DateOnly? ToldBefore { get; init; }
+
     /// <summary>The day of the next look.</summary>
     public DateOnly? LookAgain { get; init; }
 
@@ -113,6 +116,7 @@ public sealed record BoardSummary(
             Waits = board.OpenWaits,
             Readings = OutcomeCounts.Count(board.Readings),
             LastSeen = board.LastSeen,
+            ToldBefore = board.ToldBefore,
             LookAgain = board.LookAgain,
             IsLookOverdue = board.IsLookOverdue,
             Fittings = [.. LotFitting.All(board)],
@@ -129,7 +133,7 @@ public sealed record BoardSummary(
         this with
         {
             Needs = board.Needs,
-            Overruled = !board.Whereabouts.IsKeptUp
+            Overruled = !board.IsWorkedOn
                 ? []
                 :
                 [
@@ -141,7 +145,7 @@ public sealed record BoardSummary(
             Hazards = [.. board.Hazards.Where(hazard => hazard.MadeSafe is null)],
             Renewed = [.. board.Places.Where(place => place.FittedBy is not null || place.IsEmpty).Select(place => place.Part.Ref.Value)],
             Families = BoardFamilies.Count(board),
-            Lives = board.Whereabouts.IsKeptUp ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
+            Lives = board.IsWorkedOn ? [.. board.Lives.Select(life => life.Dates).OfType<LifeDates>()] : [],
             // Thousands of boards name the same few hundred places.
             OwnParts = [.. board.Board.Parts.Select(part => string.Intern(part.Ref.Value))],
         };

@@ -10,6 +10,8 @@ namespace Ohmstead.Assessment.Boards;
 /// may be switched on, and the state that comes of it.</summary>
 public sealed record JudgedBoard : BoardAssessment
 {
+    private readonly DateOnly today;
+
     /// <summary>Judges an assessment.</summary>
     /// <param name="assessment">What follows from the record.</param>
     /// <param name="reported">What reading the record and checking it found.</param>
@@ -29,7 +31,7 @@ public sealed record JudgedBoard : BoardAssessment
         Reported = reported;
         Obligations = obligations;
         OpenWaits = openWaits;
-        IsLookOverdue = assessment.LookAgain is { } look && look < today;
+        this.today = today;
         Reasons =
         [
             .. obligations
@@ -38,6 +40,12 @@ public sealed record JudgedBoard : BoardAssessment
                 .OrderByDescending(reason => reason.State),
         ];
     }
+
+    /// <summary>The day before which it is taken as told; null when it is judged in full.</summary>
+    public DateOnly? ToldBefore { get; internal init; }
+
+    /// <summary>Whether something falls due on it and is bought for it: it is looked after, and not merely told.</summary>
+    public bool IsWorkedOn => Whereabouts.IsKeptUp && ToldBefore is null;
 
     /// <summary>What reading the record and checking it found.</summary>
     public ImmutableArray<Finding> Reported { get; }
@@ -60,11 +68,11 @@ public sealed record JudgedBoard : BoardAssessment
 
     /// <summary>True when the day of the next look is past. It is said beside the state: what was proved then is not known to hold
     /// now.</summary>
-    public bool IsLookOverdue { get; }
+    public bool IsLookOverdue => LookAgain is { } look && look < today;
 
     /// <summary>Since when it is; null when it is not.</summary>
     public DateOnly? OverdueSince => IsLookOverdue ? LookAgain : null;
 
     /// <summary>Parts that must be found, in order of the parts list.</summary>
-    public ImmutableArray<PartNeed> Needs => Whereabouts.IsKeptUp ? PartNeed.Collect(this) : [];
+    public ImmutableArray<PartNeed> Needs => IsWorkedOn ? PartNeed.Collect(this) : [];
 }

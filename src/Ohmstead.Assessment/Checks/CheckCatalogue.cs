@@ -74,6 +74,7 @@ public static class CheckCatalogue
         new StockDateOutOfOrder(),
         new StockLotUnknown(),
         new StockOrderUnknown(),
+        new ToldBeforeInFuture(),
     ];
 
     /// <summary>Checks of what all boards say together.</summary>

@@ -9,6 +9,10 @@ public enum BoardState
     /// <summary>Every required point is proved after the last work, nothing stands open.</summary>
     FitToRun,
 
+    /// <summary>Nobody has looked since the day before which everything is taken as it was told: nothing is asked of it, and nothing
+    /// claimed.</summary>
+    AsTold,
+
     /// <summary>Nothing is known to be wrong, but proof is missing or older than the last work.</summary>
     ProofDue,
 
@@ -41,6 +45,7 @@ public static class BoardStates
     public static IReadOnlyList<BoardState> All { get; } =
     [
         BoardState.FitToRun,
+        BoardState.AsTold,
         BoardState.ProofDue,
         BoardState.NotLookedAt,
         BoardState.Waiting,
@@ -61,13 +66,15 @@ public static class BoardStates
     public static int Place(BoardState state) => Places[(int)state];
 
     /// <summary>Whether a board in that state is worked on: something is to be done, or it may be switched on.</summary>
-    public static bool IsWorkedOn(BoardState state) => state is not (BoardState.Retired or BoardState.Gone or BoardState.BrokenUp);
+    public static bool IsWorkedOn(BoardState state) =>
+        state is not (BoardState.AsTold or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp);
 
     /// <summary>The state in words.</summary>
     public static string Words(BoardState state) =>
         state switch
         {
             BoardState.FitToRun => "fit to run",
+            BoardState.AsTold => "taken as told",
             BoardState.ProofDue => "proof due",
             BoardState.NotLookedAt => "not looked at yet",
             BoardState.Waiting => "work waits",

@@ -203,7 +203,7 @@ internal static class FindingWeight
             return true;
         }
 
-        return TellsOfALeak(words, kind);
+        return LeaksBy(words, kind);
     }
 
     /// <summary>Whether words tell that what was in a cell or an electrolytic has reached the board.</summary>
@@ -213,11 +213,15 @@ internal static class FindingWeight
     {
         var words = what.ToUpperInvariant();
         // Crust of a cell that is seen at another part has reached it.
-        return TellsOfALeak(words, kind)
-            && (Says(words, Reaching) || (kind != PartKinds.Cell && Says(words, OfACell) && Says(words, Crust)));
+        return LeaksBy(words, kind) && (Says(words, Reaching) || (kind != PartKinds.Cell && Says(words, OfACell) && Says(words, Crust)));
     }
 
-    private static bool TellsOfALeak(string words, PartKind? kind)
+    /// <summary>Whether words tell that a cell or an electrolytic leaks, whether or not it has reached the board.</summary>
+    /// <param name="what">The words.</param>
+    /// <param name="kind">The kind of part that they are about, or null when it is none of the list.</param>
+    internal static bool TellsOfALeak(string what, PartKind? kind) => LeaksBy(what.ToUpperInvariant(), kind);
+
+    private static bool LeaksBy(string words, PartKind? kind)
     {
         var holdsLiquid = kind is null || kind.IsElectrolytic || kind == PartKinds.Cell;
         return (holdsLiquid && Says(words.Replace(Troubles.Measured, string.Empty, StringComparison.Ordinal), Leaking))

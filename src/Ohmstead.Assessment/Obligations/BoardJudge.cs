@@ -39,8 +39,18 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         var assessment = assessor.Assess(board, Pieces);
         var under = new BoardUnderCheck(assessment, workshop, today, pictures) { Stories = Stories };
         var findings = Checked(under, read);
-        return new(assessment, findings, Obligations(new(under, findings, shared)), OpenWaits(assessment), today);
+        var obliged = new BoardUnderObligation(under, findings, shared);
+        var told = obliged.ToldBefore;
+        return new(assessment, findings, Obligations(obliged, told), told is null ? OpenWaits(assessment) : [], today)
+        {
+            ToldBefore = told,
+            LookAgain = told is { } day ? Told(assessment, day) : assessment.LookAgain,
+        };
     }
+
+    // What was told falls due as if somebody had looked on that day.
+    private DateOnly? Told(BoardAssessment board, DateOnly day) =>
+        board.Whereabouts.IsKeptUp && workshop.Collection.LookEvery is { } every ? CalendarSpan.After(day, every.Value.Value) : null;
 
     // What could not be read would only be reported again by the checks that miss it.
     private static ImmutableArray<Finding> Checked(BoardUnderCheck under, ImmutableArray<Finding> read)
@@ -55,14 +65,18 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
         return read.Length == 0 ? found.ToImmutable() : [.. read, .. found.ToImmutable()];
     }
 
-    private static ImmutableArray<Obligation> Obligations(BoardUnderObligation board)
+    private static ImmutableArray<Obligation> Obligations(BoardUnderObligation board, DateOnly? told)
     {
         var obligations = ImmutableArray.CreateBuilder<Obligation>();
         foreach (var rule in ObligationCatalogue.All)
         {
             foreach (var obligation in rule.Ask(board))
             {
-                obligations.Add(obligation);
+                obligations.Add(
+                    told is { } day && obligation.Standing == ObligationStanding.Open && !rule.CountsAsTold(board, obligation)
+                        ? NotMerelyTold.Quieted(obligation, day)
+                        : obligation
+                );
             }
         }
 

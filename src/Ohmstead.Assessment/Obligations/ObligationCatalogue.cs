@@ -24,6 +24,7 @@ public static class ObligationCatalogue
         new WaitOver(),
         new BoardThere(),
         new LookedAt(),
+        new NotMerelyTold(),
         new SafetyPartWhole(),
         new SafetyPartPassed(),
         new FittedPartMeasured(),

@@ -32,6 +32,7 @@ public static class FileBinding
                     IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
                     Decision = fields.Word("decision", Vocabulary.DecisionRules),
                     LookEvery = fields.Quantity("look_every"),
+                    ToldBefore = fields.Date("told_before"),
                     Duty = Duty(fields.Mapping("duty")),
                     Note = fields.Text("note"),
                 });
@@ -102,6 +103,7 @@ public static class FileBinding
                 Arrived = fields.Mapping("arrived") is { } arrived
                     ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note"))
                     : null,
+                ToldBefore = fields.Date("told_before"),
                 Duty = Duty(fields.Mapping("duty")),
             };
             var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));

@@ -43,6 +43,9 @@ public sealed record CollectionFile(string Path, string Name)
     /// <summary>How often a board is looked at again, in whole days; null when not said.</summary>
     public Written<Quantity>? LookEvery { get; init; }
 
+    /// <summary>The day before which what was done is taken as it was told; null when not said.</summary>
+    public Written<DateOnly>? ToldBefore { get; init; }
+
     /// <summary>Usual duty.</summary>
     public Duty? Duty { get; init; }
 
@@ -222,6 +225,9 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
 
     /// <summary>How it came.</summary>
     public Arrival? Arrived { get; init; }
+
+    /// <summary>The day before which what was done is taken as it was told, where it is another than the collection's.</summary>
+    public Written<DateOnly>? ToldBefore { get; init; }
 
     /// <summary>Its duty.</summary>
     public Duty? Duty { get; init; }

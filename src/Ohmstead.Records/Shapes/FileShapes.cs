@@ -260,6 +260,11 @@ public static class FileShapes
                         + "rejects only what is proved outside, save of safety parts."
                 ),
                 Key.Quantity("look_every", Dimension.Duration, "How often a board is looked at again.", "24 months"),
+                Key.Date(
+                    "told_before",
+                    "What was done before this day is taken as told: a board with no visit since asks for nothing but what can hurt.",
+                    "2026-12-01"
+                ),
                 Key.Mapping("duty", Duty, "How much and how warm boards run when they do not say it themselves."),
                 Format,
                 Note,
@@ -326,6 +331,7 @@ public static class FileShapes
                 Key.Text("maker", "Who made it.", "Tallis"),
                 Key.RoughDate("made", "When it was made.", "1978"),
                 Key.Mapping("arrived", Arrived, "How it came."),
+                Key.Date("told_before", "What was done before this day is taken as it was told; else the collection's day.", "2026-12-01"),
                 Key.Mapping("duty", Duty, "How much and how warm it runs."),
                 Key.List("parts", PartShape.Shape, "What differs from the design, or all parts when there is no design."),
                 Key.List("points", PointShape, "Test points of a board without a design, or that differ from it."),

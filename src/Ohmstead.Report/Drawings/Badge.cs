@@ -82,7 +82,7 @@ public static class Badge
         {
             BoardState.FitToRun => "#1d5a94",
             BoardState.FaultStands or BoardState.MakeSafe => "#9a3b06",
-            BoardState.NotLookedAt or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp => "#545d61",
+            BoardState.NotLookedAt or BoardState.AsTold or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp => "#545d61",
             _ => "#6a4585",
         };
 

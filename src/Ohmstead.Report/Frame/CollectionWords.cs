@@ -27,12 +27,15 @@ internal static class CollectionWords
                 .WorstFirst.Where(state => !BoardStates.IsWorkedOn(state))
                 .Select(state => (State: state, Count: boards.Count(board => board.State == state)))
                 .Where(pair => pair.Count > 0)
-                .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}")),
+                .Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {Besides(pair.State)}")),
         ];
         return besides.Length == 0 ? OfWorked(worked, noun)
             : worked.Length == 0 ? $"Nothing here is to run: {string.Join(", ", besides)}."
             : $"{OfWorked(worked, noun)} Besides, {string.Join(", ", besides)}.";
     }
+
+    private static string Besides(BoardState state) =>
+        state == BoardState.AsTold ? $"{BoardStates.Words(state)}, which asks for nothing and proves nothing" : BoardStates.Words(state);
 
     private static string OfWorked(BoardSummary[] boards, string one)
     {
@@ -68,6 +71,9 @@ internal static class CollectionWords
                     + "to replace is unanswered",
             BoardState.Waiting => "work waits for something and has not gone on",
             BoardState.NotLookedAt => "nobody has had it at the bench",
+            BoardState.AsTold =>
+                "its keeper takes what was done before a day as it was told, and nobody has had it at the bench since: nothing is asked of "
+                    + "it and nothing is known of it; look at it before power is applied",
             BoardState.Retired => "it is kept as it is, for show: nothing falls due on it, and it is not to be switched on",
             BoardState.Gone => "it was sold, given away or lost: its record stays, and nothing falls due on it",
             BoardState.BrokenUp => "it was taken apart for what sat on it: its record stays",

@@ -53,6 +53,7 @@ public static class StateMark
         state switch
         {
             BoardState.FitToRun => [(Left + Right, MarkStroke.Full), ("M5 6h14", MarkStroke.Line)],
+            BoardState.AsTold => [(Left + Right, MarkStroke.Line), ("M5 6h14", MarkStroke.Dotted)],
             BoardState.ProofDue => [(Left, MarkStroke.Full), ("M5 6h13" + Right, MarkStroke.Line)],
             BoardState.NotLookedAt => [(Left + Right, MarkStroke.Line)],
             BoardState.Waiting => [(Left + Right, MarkStroke.Full), ("M8 6h9", MarkStroke.Dotted)],
@@ -79,7 +80,7 @@ public static class StateMark
         {
             BoardState.FitToRun => ClassName.Good,
             BoardState.FaultStands or BoardState.MakeSafe => ClassName.Bad,
-            BoardState.NotLookedAt or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp => ClassName.Quiet,
+            BoardState.NotLookedAt or BoardState.AsTold or BoardState.Retired or BoardState.Gone or BoardState.BrokenUp => ClassName.Quiet,
             _ => ClassName.Open,
         };
 }

@@ -1,5 +1,6 @@
 using Ohmstead.Electronics;
 using Ohmstead.Records.Binding;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Yaml;
 
@@ -30,10 +31,15 @@ internal sealed record BenchDay(DateOnly Day, string? Told, bool IsKnown)
         return new(day, day == utc ? null : $"today is {IsoDate.Text(day)} ({place}); in UTC it is {IsoDate.Text(utc)}", IsKnown: true);
     }
 
-    /// <summary>The zone that the collection in a folder names, or null.</summary>
-    public static string? ZoneOf(string folder)
+    /// <summary>What the collection in a folder says about itself; null where it says nothing, or nothing that can be read.</summary>
+    public static CollectionFile? CollectionIn(string folder)
     {
         const string file = "collection.yaml";
+        if (!Directory.Exists(folder))
+        {
+            return null;
+        }
+
         var files = new CollectionFolder(Path.GetFullPath(folder), [], []);
         if (files.Named(file) is null)
         {
@@ -43,6 +49,6 @@ internal sealed record BenchDay(DateOnly Day, string? Told, bool IsKnown)
         // What cannot be read is told by the run that follows.
         var options = new RunOptions(DateOnly.MinValue, IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var read = new FileReader(files, NodeReaders.ForWorker(0), options).Read(file, FileForm.Yaml);
-        return FileBinding.Collection(file, read).File?.TimeZone?.Value;
+        return FileBinding.Collection(file, read).File;
     }
 }

@@ -15,7 +15,8 @@ internal sealed class SharedOptions
         new("--as-of")
         {
             Description =
-                "The day to take for today, such as 2026-11-25. Otherwise that of SOURCE_DATE_EPOCH or the clock: in the collection's time zone, else the machine's.",
+                "The day to take for today, such as 2026-11-25. Otherwise that of SOURCE_DATE_EPOCH or the clock: in the collection's "
+                + "time zone, else the machine's.",
             HelpName = "DATE",
             CustomParser = Day,
         };
@@ -64,7 +65,7 @@ internal sealed class SharedOptions
 
         var moment = epoch is null ? DateTimeOffset.UtcNow : DateTimeOffset.FromUnixTimeSeconds(seconds);
         var at = folder ?? parsed.GetValue(Folder) ?? ".";
-        var zone = BenchDay.ZoneOf(File.Exists(at) ? CollectionFolder.RootOf(at) : at);
+        var zone = BenchDay.CollectionIn(File.Exists(at) ? CollectionFolder.RootOf(at) : at)?.TimeZone?.Value;
         var today = BenchDay.At(moment, zone, epoch is null ? TimeZoneInfo.Local : TimeZoneInfo.Utc);
         if (today.Told is { } told)
         {

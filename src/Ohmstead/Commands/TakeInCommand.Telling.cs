@@ -13,6 +13,9 @@ internal sealed partial class TakeInCommand
 {
     private const int MostTold = 60;
 
+    // So many do not come to the bench in one day.
+    private const int ManyBoards = 10;
+
     private void Tell(ParseResult parsed, Movement movement, Taker taker, bool isWritten)
     {
         foreach (var file in movement.Files)
@@ -40,6 +43,16 @@ internal sealed partial class TakeInCommand
                     + $"{movement.Files.Count(file => file.Before is not null)} grow; {taker.There} entries stand there already"
             )
         );
+        if (
+            movement.Files.Count(file => file.Before is null) >= ManyBoards
+            && BenchDay.CollectionIn(parsed.GetValue(shared.Folder)!) is not { ToldBefore: not null }
+        )
+        {
+            terminal.Out.WriteLine(
+                "where this is old history, a day in collection.yaml takes what was done before it as told: told_before: 2026-12-01"
+            );
+        }
+
         if (!isWritten)
         {
             terminal.Out.WriteLine("nothing is written yet; --write writes it");

@@ -73,8 +73,14 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
     private static string Count(IReadOnlyList<BoardSummary> boards, int all)
     {
         var fit = boards.Count(board => board.State == BoardState.FitToRun);
-        var idle = boards.Count(board => !BoardStates.IsWorkedOn(board.State));
-        var besides = idle == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {idle} gone or kept for show");
+        var told = boards.Count(board => board.State == BoardState.AsTold);
+        var idle = boards.Count(board => !BoardStates.IsWorkedOn(board.State)) - told;
+        var besides =
+            (
+                told == 0
+                    ? string.Empty
+                    : string.Create(CultureInfo.InvariantCulture, $", {told} taken as told (nothing is asked of them, and nothing proved)")
+            ) + (idle == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $", {idle} gone or kept for show"));
         var overdue = BoardStates.OverdueWords(boards.Count(board => board.IsFitButOverdue)) is { } beside ? $", {beside}" : string.Empty;
         var many = boards.Count == all ? string.Empty : string.Create(CultureInfo.InvariantCulture, $" of {all}");
         return string.Create(

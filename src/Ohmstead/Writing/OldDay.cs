@@ -7,8 +7,8 @@ namespace Ohmstead.Writing;
 /// <summary>What stands of one day in a record, and whether something that is entered later can be put there without saying an order that
 /// nobody told.</summary>
 /// <remarks>
-/// A visit tells an order: found, readings, work, decided, proof. A late entry and a row of a table tell none, so what would stand before or
-/// after something of the same day only because of where it is put is doubted.
+/// A visit tells an order: found, readings, work, decided, proof. A late entry and a row of a table tell none, so what would stand before
+/// or after something of the same day only because of where it is put is doubted.
 /// </remarks>
 /// <param name="bench">The record.</param>
 /// <param name="date">The day, as it is written.</param>

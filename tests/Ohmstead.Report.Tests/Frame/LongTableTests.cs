@@ -28,7 +28,7 @@ public sealed class LongTableTests : IDisposable
                 new($"SP-{number:0000}", $"SP-{number:0000}", new(2, 8)),
                 number == 7 ? Hostile : "Tide gauge logger, with a title of some length",
                 null,
-                (BoardState)(number % 3 == 0 ? 1 : 0),
+                number % 3 == 0 ? BoardState.ProofDue : BoardState.FitToRun,
                 number % 3 == 0 ? [new(BoardState.ProofDue, "rail +5", Hostile, "prove it", "point-proved")] : []
             )
             {

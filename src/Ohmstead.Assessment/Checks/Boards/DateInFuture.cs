@@ -23,7 +23,8 @@ public sealed class DateInFuture : IBoardCheck
         var dates = board
             .Board.Bench.Select(visit => visit.Date)
             .Concat(board.Board.Waiting.Select(wait => wait.Since))
-            .Concat(board.Board.Whereabouts.Select(step => step.Date));
+            .Concat(board.Board.Whereabouts.Select(step => step.Date))
+            .Concat(board.Board.ToldBefore is { } told ? [told] : []);
         foreach (var date in dates.Where(date => date.Value > board.Today))
         {
             yield return board.Finding(

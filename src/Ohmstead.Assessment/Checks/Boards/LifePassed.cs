@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Assessment.Checks.Boards;
@@ -19,8 +20,10 @@ public sealed class LifePassed : IBoardCheck
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
-        // On a board that is gone or kept for show nobody measures it.
-        foreach (var life in board.Assessment.Whereabouts.IsKeptUp ? board.Assessment.Lives : [])
+        // On a board that is gone or kept for show nobody measures it; on one that is taken as told, once somebody looks at it.
+        var isMeasured =
+            board.Assessment.Whereabouts.IsKeptUp && ToldBefore.Day(board.Board, board.Workshop.Collection, board.Today) is null;
+        foreach (var life in isMeasured ? board.Assessment.Lives : [])
         {
             if (!life.Estimate.Is(out var estimate, out _) || estimate.Latest >= board.Today || !life.Dates!.IsPastOn(board.Today))
             {

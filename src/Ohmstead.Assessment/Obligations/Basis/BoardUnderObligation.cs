@@ -29,6 +29,13 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
     /// <summary>The day of this run.</summary>
     public DateOnly Today => Under.Today;
 
+    /// <summary>The day before which the board is taken as told; null when it is judged in full, as any is whose record holds an error:
+    /// what it would have said of a danger is not known.</summary>
+    public DateOnly? ToldBefore =>
+        Findings.Any(static finding => finding.Severity == Severity.Error)
+            ? null
+            : History.ToldBefore.Day(Board.Board, Workshop.Collection, Today);
+
     /// <summary>The work on a part, or at a place where it names no part, in order of time.</summary>
     internal IEnumerable<DoneWork> WorkAt(string place) =>
         (

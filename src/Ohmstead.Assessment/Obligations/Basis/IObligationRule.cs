@@ -16,4 +16,12 @@ public interface IObligationRule
 
     /// <summary>The obligations of a board, in order of its lists.</summary>
     IEnumerable<Obligation> Ask(BoardUnderObligation board);
+
+    /// <summary>Whether something open counts on a board that is taken as told, too: what can hurt whoever takes it from the shelf, what
+    /// goes on doing harm while nobody looks, and that it is not there.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="open">What this rule found open.</param>
+    bool CountsAsTold(BoardUnderObligation board, Obligation open) =>
+        open.State is BoardState.AsTold or BoardState.MakeSafe
+        || (open.State != BoardState.FitToRun && !BoardStates.IsWorkedOn(open.State));
 }

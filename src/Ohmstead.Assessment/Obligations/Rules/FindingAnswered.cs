@@ -16,6 +16,11 @@ public sealed class FindingAnswered : IObligationRule
         "each major or safety finding was answered by work that can close it, or, where nobody can be hurt, by a decision with a reason";
 
     /// <inheritdoc/>
+    public bool CountsAsTold(BoardUnderObligation board, Obligation open) =>
+        open.State == BoardState.MakeSafe
+        || FindingWeight.TellsOfALeak(open.Text.Text, open.At is { } at ? board.Board.Place(at)?.Part.Values.Kind.Value : null);
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Found(board), .. Noted(board)];
 
     // What a note of a reading tells of the part that still sits there was seen as well.

@@ -14,6 +14,10 @@ public sealed class HazardGone : IObligationRule
     /// <inheritdoc/>
     public string Asks => "what must go before the board may run was taken out, or the board was cleaned of it";
 
+    // What leaked goes on eating copper in a drawer.
+    /// <inheritdoc/>
+    public bool CountsAsTold(BoardUnderObligation board, Obligation open) => true;
+
     /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {

@@ -18,6 +18,10 @@ public sealed class SpillWashed : IObligationRule
     /// <inheritdoc/>
     public string Asks => "what ran out of a cell or an electrolytic onto the board was washed or cleaned off";
 
+    // What leaked goes on eating copper in a drawer.
+    /// <inheritdoc/>
+    public bool CountsAsTold(BoardUnderObligation board, Obligation open) => true;
+
     /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
