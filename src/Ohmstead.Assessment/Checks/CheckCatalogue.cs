@@ -32,6 +32,7 @@ public static class CheckCatalogue
         new CorrectionDoubtful(),
         new DateInFuture(),
         new DateOutOfOrder(),
+        new DecisionAtPoint(),
         new DecisionWithoutPlace(),
         new DriftNearsLimit(),
         new FittedPartFails(),

@@ -14,9 +14,10 @@ namespace Ohmstead.Records.Editing;
 /// order, what the record said before, and what was taken out must be what was to be put in. Else nothing comes of it.
 /// </remarks>
 /// <param name="editor">The record.</param>
-public sealed class BenchSplicer(RecordEditor editor)
+/// <param name="ofStock">True for the stock file, whose visits are with parts of the drawer.</param>
+public sealed class BenchSplicer(RecordEditor editor, bool ofStock = false)
 {
-    private static readonly string[] Lists = ["found", "readings", "work", "decided", "proof", "photos"];
+    private static readonly string[] Lists = ["found", "readings", "work", "decided", "proof", "photos", "scrapped"];
 
     // Asked for at each entry of a table: the visits of the record as it was.
     private readonly ImmutableArray<MappingNode> known = Items(editor.Root);
@@ -99,7 +100,13 @@ public sealed class BenchSplicer(RecordEditor editor)
             {
                 if (
                     visit.IsFlow
-                    || editor.IntoList(visit, BenchShape.Shape, list.Key, [.. list.Select(entry => new[] { entry.Item })]) is not { } edit
+                    || editor.IntoList(
+                        visit,
+                        ofStock ? BenchShape.InStock : BenchShape.Shape,
+                        list.Key,
+                        [.. list.Select(entry => new[] { entry.Item })]
+                    )
+                        is not { } edit
                 )
                 {
                     return Refused(
@@ -134,7 +141,11 @@ public sealed class BenchSplicer(RecordEditor editor)
         {
             string[][] items = [.. own.OrderBy(one => one.Date, StringComparer.Ordinal).Select(LinesOf)];
             if (
-                (known.Length == 0 ? editor.IntoList(editor.Root, FileShapes.Board, "bench", items) : editor.VisitEdit(behind, items))
+                (
+                    known.Length == 0
+                        ? editor.IntoList(editor.Root, ofStock ? FileShapes.Stock : FileShapes.Board, "bench", items)
+                        : editor.VisitEdit(behind, items)
+                )
                 is not { } edit
             )
             {

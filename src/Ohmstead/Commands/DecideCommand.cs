@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Assessment.History;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Model;
 using Ohmstead.Running;
@@ -22,7 +23,8 @@ internal sealed class DecideCommand(Terminal terminal)
         var command = options.DatedCommand(
             "decide",
             """
-            Enter a decision with its reason; it overrules a verdict, and both stay visible.
+            Enter a decision with its reason; it overrules a verdict, and both stay visible. What a test point must
+            show nobody decides; a finding there is answered as anywhere.
 
             Examples:
               ohmstead decide SP-0007 C4 replace "this family fails shorted" --by RK
@@ -33,17 +35,24 @@ internal sealed class DecideCommand(Terminal terminal)
             decision,
             because
         );
-        command.SetAction(parsed =>
-            options.RunDated(parsed, terminal, (board, run) =>
-                options.AddAt(parsed, terminal, board, run, "decided", parsed.GetValue(place)!, name =>
+        command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
+            {
+                var at = parsed.GetValue(place)!;
+                if (PointDecision.IsIdle(board.Assessment, at))
+                {
+                    terminal.Error.WriteLine(Printable.Of(PointDecision.Why(at)));
+                    terminal.Error.WriteLine(Printable.Of("  = " + PointDecision.NextStep(at)));
+                    return ExitCode.Usage;
+                }
+
+                return options.AddAt(parsed, terminal, board, run, "decided", at, name =>
                     FlowText.Mapping([
                         (board.Assessment.Place(name) is null ? "at" : "part", name),
                         ("decision", parsed.GetValue(decision)),
                         ("because", parsed.GetValue(because)),
                     ])
-                )
-            )
-        );
+                );
+            }));
         return command;
     }
 }

@@ -28,7 +28,7 @@ internal sealed class IncomingCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "incoming",
             """
             Enter the reading of a new part of a lot, and tell its verdict: only delivery limits count.
@@ -36,6 +36,7 @@ internal sealed class IncomingCommand(Terminal terminal)
             Examples:
               ohmstead incoming L-002 474uF 112mohm 120Hz --by TS --instrument bridge-1
               ohmstead incoming L-002 14.2uA after=2min at_voltage=35V --instrument leak-1
+              ohmstead incoming L-002 471uF 120Hz --on 2026-11-20
               ohmstead incoming L-008 "insulation=>20Gohm" at_voltage=100V piece=2
             """,
             lot,
@@ -61,21 +62,23 @@ internal sealed class IncomingCommand(Terminal terminal)
                 }
 
                 var used = parsed.GetValue(instrument);
-                var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), used);
+                if (options.Visit(parsed, terminal, known, parsed.GetValue(by), used, run.Today) is not { } who)
+                {
+                    return ExitCode.Usage;
+                }
+
                 return stock.Change(
                     parsed.GetValue(options.Sure),
                     parsed.GetValue(options.Trial),
-                    editor =>
-                    {
-                        var joins = editor.LastVisit is { } last && who.IsOf(last) ? last : null;
-                        var line = read.ToDictionary(value => value.Key, value => (string?)value.Value, StringComparer.Ordinal);
-                        line["lot"] = id;
-                        line["state"] = "new";
-                        line["instrument"] = joins is not null && joins.GetValueOrDefault("instrument") != used ? used : null;
-                        line["note"] = parsed.GetValue(options.Note);
-                        var item = FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
-                        return (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "readings", item), item);
-                    },
+                    editor => StockEntry.Into(editor, who, "readings", joins =>
+                        {
+                            var line = read.ToDictionary(value => value.Key, value => (string?)value.Value, StringComparer.Ordinal);
+                            line["lot"] = id;
+                            line["state"] = "new";
+                            line["instrument"] = joins is not null && joins.GetValueOrDefault("instrument") != used ? used : null;
+                            line["note"] = parsed.GetValue(options.Note);
+                            return FlowText.Mapping(BenchShape.Reading.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                        }),
                     (after, place) =>
                     {
                         var (visit, reading) = after.IncomingReadings[id].Single(pair => pair.Reading.Spot == place);

@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Shelf;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
 using Ohmstead.Writing;
@@ -23,14 +24,14 @@ internal sealed class ScrapCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = options.Command(
+        var command = options.DatedCommand(
             "scrap",
             """
             Enter pieces of a lot that went to the bin. What is left of the lot goes down; readings of a scrapped piece speak for no other.
 
             Examples:
               ohmstead scrap L-013 1 "reads 70 % of its mark" --piece 2
-              ohmstead scrap L-002 2 "leads torn off"
+              ohmstead scrap L-002 2 "leads torn off" --on 2026-11-20
             """,
             lot,
             count,
@@ -41,7 +42,7 @@ internal sealed class ScrapCommand(Terminal terminal)
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
             {
                 var (id, pieces) = (parsed.GetValue(lot)!, parsed.GetValue(count));
-                if (!stock.Workshop.Lots.ContainsKey(id))
+                if (!stock.Workshop.Lots.TryGetValue(id, out var known))
                 {
                     terminal.Error.WriteLine(
                         Printable.Of(Nearest.Told($"there is no lot '{id}'", Nearest.To(id, stock.Workshop.Lots.Keys)))
@@ -65,18 +66,49 @@ internal sealed class ScrapCommand(Terminal terminal)
                     ["because"] = parsed.GetValue(because),
                 };
                 var item = FlowText.Mapping(BenchShape.Scrap.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
-                var who = new VisitHead(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(by)), null);
+                if (options.Visit(parsed, terminal, known, parsed.GetValue(by), null, run.Today) is not { } who)
+                {
+                    return ExitCode.Usage;
+                }
+
+                if (WhyNot(stock, known, pieces, parsed.GetValue(piece)) is { } why)
+                {
+                    terminal.Error.WriteLine(Printable.Of($"{why}; nothing was written"));
+                    return ExitCode.Findings;
+                }
+
                 return stock.Change(
                     parsed.GetValue(options.Sure),
                     parsed.GetValue(options.Trial),
-                    editor => (editor.AppendToVisit(FileShapes.Stock, who.IsOf, who.Keys, "scrapped", item), item),
+                    editor => StockEntry.Into(editor, who, "scrapped", _ => item),
                     (after, _) =>
                     {
-                        var known = LotPieces.Gather(after, new ReadingJudge(after), id);
-                        terminal.Out.WriteLine(Printable.Of($"  {(known.IsDoubted ? known.DoubtInWords : known.ShareInWords)}"));
+                        var gathered = LotPieces.Gather(after, new ReadingJudge(after), id);
+                        terminal.Out.WriteLine(Printable.Of($"  {(gathered.IsDoubted ? gathered.DoubtInWords : gathered.ShareInWords)}"));
                     }
                 );
             }));
         return command;
+    }
+
+    // What was fitted is not in the drawer any more, and no piece goes to the bin twice.
+    private static string? WhyNot(StockEntry stock, Lot lot, int pieces, string? piece)
+    {
+        var id = lot.Id.Value;
+        foreach (var (visit, scrapped) in stock.Workshop.Scrapped[id])
+        {
+            if (piece is not null && scrapped.Piece?.Value == piece)
+            {
+                return $"piece {piece} of lot {id} went to the bin on {visit.Date.Text}";
+            }
+        }
+
+        return stock.Left(lot) is var (came, fitted, left) && pieces > left
+            ? string.Create(
+                CultureInfo.InvariantCulture,
+                $"of lot {id} {came} came, {fitted} are fitted and {came - fitted - left} were scrapped before: "
+                    + $"{Math.Max(0, left)} are left"
+            )
+            : null;
     }
 }

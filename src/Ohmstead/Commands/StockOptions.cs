@@ -1,5 +1,7 @@
 using System.CommandLine;
 using Ohmstead.Collections;
+using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
 using Ohmstead.Running;
 using Ohmstead.Writing;
 
@@ -15,6 +17,36 @@ internal sealed class StockOptions
     public Option<bool> Sure { get; } = new("--sure") { Description = "Write what looks like a slip of the unit all the same." };
 
     public Option<bool> Trial { get; } = new("--trial") { Description = "Show what would be written, and write nothing." };
+
+    public Option<DateOnly?> On { get; } =
+        new("--on")
+        {
+            Description = "The day it is of, where it was not today: it goes to that day's visit, or to a new one in order.",
+            HelpName = "DATE",
+            CustomParser = SharedOptions.Day,
+        };
+
+    /// <summary>A command that takes them, and the day, for what may be entered later.</summary>
+    public Command DatedCommand(string name, string description, params IEnumerable<Symbol> own) =>
+        Command(name, description, [.. own, On]);
+
+    /// <summary>Who did it on which day; null with a message where it cannot have been on that day.</summary>
+    public VisitHead? Visit(ParseResult parsed, Terminal terminal, Lot lot, string? by, string? instrument, DateOnly today)
+    {
+        var day = parsed.GetValue(On) ?? today;
+        var why =
+            day > today ? LateDay.NotYet(day, today)
+            : lot.Received is { } came && day < came.Value.Earliest
+                ? $"on {IsoDate.Text(day)} lot {lot.Id.Value} was not here: it came on {came.Text}"
+            : null;
+        if (why is not null)
+        {
+            terminal.Error.WriteLine(Printable.Of(why));
+            return null;
+        }
+
+        return new(IsoDate.Text(day), Initials.Of(by), instrument) { IsLate = day != today };
+    }
 
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>

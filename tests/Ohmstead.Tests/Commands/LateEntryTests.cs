@@ -122,7 +122,8 @@ public sealed class LateEntryTests
             copy.Read(Board)
                 .Replace(
                     "waiting:\n",
-                    "whereabouts:\n  - { date: 2026-06-02, did: sold, to: the harbour }\n  - { date: 2026-07-02, did: came back }\nwaiting:\n",
+                    "whereabouts:\n  - { date: 2026-06-02, did: sold, to: the harbour }\n"
+                        + "  - { date: 2026-07-02, did: came back }\nwaiting:\n",
                     StringComparison.Ordinal
                 )
         );

@@ -284,7 +284,64 @@ public sealed class StockCommandTests
         using var copy = CollectionCopy.Make();
         var run = Enter(copy, "scrap", "L-013", "6", "a bad bag");
         Assert.Equal(1, run.Exit);
-        Assert.Contains("of lot L-013 5 came, and 6 went: 0 fitted, 6 scrapped", run.Error, StringComparison.Ordinal);
+        Assert.Equal("of lot L-013 5 came, 0 are fitted and 0 were scrapped before: 5 are left; nothing was written\n", run.Error);
+        Assert.Equal(0, Enter(copy, "scrap", "L-013", "5", "a bad bag").Exit);
+        Assert.Contains(
+            "5 were scrapped before: 0 are left",
+            Enter(copy, "scrap", "L-013", "1", "one more").Error,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void What_boards_took_is_not_in_the_drawer_to_be_scrapped()
+    {
+        using var copy = CollectionCopy.Make();
+        // Two of them sit on SP-0007.
+        var before = copy.Read(Stock);
+        var run = Enter(copy, "scrap", "L-018", "3", "a bad bag");
+        Assert.Equal((1, before), (run.Exit, copy.Read(Stock)));
+        Assert.Contains("of lot L-018 4 came, 2 are fitted and 0 were scrapped before: 2 are left", run.Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void No_piece_goes_to_the_bin_twice()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Enter(copy, "scrap", "L-013", "1", "reads low", "--piece", "2").Exit);
+        var again = Enter(copy, "scrap", "L-013", "1", "reads low", "--piece", "2");
+        Assert.Equal((1, "piece 2 of lot L-013 went to the bin on 2026-11-25; nothing was written\n"), (again.Exit, again.Error));
+    }
+
+    [Fact]
+    public void Pieces_and_readings_of_an_earlier_day_go_to_that_day_and_no_other_byte_changes()
+    {
+        using var copy = CollectionCopy.Make();
+        var was = copy.Read(Stock);
+        Assert.Equal(0, Enter(copy, "scrap", "L-013", "1", "leads torn off", "--on", "2026-11-20", "--by", "TS").Exit);
+        const string visit = """
+              - date: 2026-11-20
+                by: TS
+                scrapped:
+                  - { lot: L-013, count: 1, because: leads torn off }
+
+            """;
+        var now = copy.Read(Stock);
+        Assert.Equal(was, now.Replace(visit, string.Empty, StringComparison.Ordinal));
+        Assert.Equal(0, Enter(copy, "scrap", "L-013", "1", "bent", "--on", "2026-11-20", "--by", "TS").Exit);
+        Assert.Contains(visit + "      - { lot: L-013, count: 1, because: bent }\n", copy.Read(Stock), StringComparison.Ordinal);
+        Assert.DoesNotContain("out-of-order", Run.Of("check", copy.Root, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-11-26 has not come yet: today is 2026-11-25\n", "2026-11-26")]
+    [InlineData("was not here: it came on", "1990-01-01")]
+    public void A_piece_is_not_scrapped_before_it_came_nor_tomorrow(string told, string day)
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Enter(copy, "scrap", "L-013", "1", "bent", "--on", day);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains(told, run.Error, StringComparison.Ordinal);
     }
 
     private static Run Enter(CollectionCopy copy, params string[] words) =>
