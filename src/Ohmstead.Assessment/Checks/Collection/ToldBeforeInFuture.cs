@@ -9,7 +9,10 @@ public sealed class ToldBeforeInFuture : ICollectionCheck
 {
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
-        new("told-before-in-future", Severity.Error, "the day before which boards are taken as told lies after the day of this run",
+        new(
+            "told-before-in-future",
+            Severity.Error,
+            "the day before which boards are taken as told lies after the day of this run",
             CheckEffect.HoldsBack,
             "what has not begun excuses nothing"
         );
