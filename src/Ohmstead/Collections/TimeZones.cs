@@ -1,4 +1,4 @@
-using System.Text.RegularExpressions;
+using System.Buffers;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Collections;
@@ -6,9 +6,14 @@ namespace Ohmstead.Collections;
 /// <summary>The time zones that this machine knows by the names of the IANA time zone database, region and place.</summary>
 /// <remarks>On Linux and macOS the system's files are read (/usr/share/zoneinfo), which a bare container may lack; UTC is known
 /// everywhere.</remarks>
-internal static partial class TimeZones
+internal static class TimeZones
 {
     private const string Utc = "UTC";
+    private const int Longest = 60;
+
+    private static readonly SearchValues<char> Letters = SearchValues.Create(
+        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789_+-"
+    );
 
     // Names of a stranger's record become names of files: nothing but a region and a place gets as far. "posix" and "right" hold the same
     // zones once more, the latter with leap seconds in them.
@@ -40,9 +45,13 @@ internal static partial class TimeZones
         return Nearest.Told($"'{name}' is no time zone", near, "; zones are named by region and place, such as Europe/Lisbon");
     }
 
-    private static bool IsName(string name) =>
-        RegionAndPlace().IsMatch(name) && !NoRegions.Contains(name[..name.IndexOf('/', StringComparison.Ordinal)], StringComparer.Ordinal);
-
-    [GeneratedRegex("^[A-Za-z]{2,20}(/[A-Za-z0-9_+-]{1,40}){1,2}$", RegexOptions.CultureInvariant)]
-    private static partial Regex RegionAndPlace();
+    // Two or three pieces of letters, figures and _ + -, and never a dot.
+    private static bool IsName(string name)
+    {
+        var pieces = name.Split('/');
+        return name.Length <= Longest
+            && pieces.Length is 2 or 3
+            && Array.TrueForAll(pieces, piece => piece.Length > 0 && !piece.AsSpan().ContainsAnyExcept(Letters))
+            && !NoRegions.Contains(pieces[0], StringComparer.Ordinal);
+    }
 }

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using Ohmstead.Assessment.History;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Shapes;

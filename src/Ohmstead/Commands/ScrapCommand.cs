@@ -2,7 +2,6 @@ using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;

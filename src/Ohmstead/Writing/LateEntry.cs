@@ -70,7 +70,7 @@ internal static class LateEntry
                 IsFirstOfDay = who.Came == CameWhen.First,
             },
         ]);
-        return (new(put.Text, put.Refusal) { Entry = put.Spots.FirstOrDefault() }, string.Join('\n', lines));
+        return (new(put.Text, put.Refusal) { Entry = put.Spots is [var spot, ..] ? spot : default }, string.Join('\n', lines));
     }
 
     // Where nothing is doubted, the lists of the visit tell the order. What came first has a visit before it; what came last joins the last
@@ -79,7 +79,7 @@ internal static class LateEntry
         came switch
         {
             CameWhen.First => null,
-            CameWhen.Last when day.There?.Index != day.Visits.LastOrDefault()?.Index => null,
+            CameWhen.Last when day.There is null || day.There.Index != day.Visits[^1].Index => null,
             CameWhen.Last => day.There is { } there && entries.All(entry => bench.MayJoin(there.Index, entry.List, entry.Item))
                 ? there
                 : null,

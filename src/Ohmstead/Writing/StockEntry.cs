@@ -66,7 +66,7 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
         var there = new OldDay(bench, who.Date, who.By).There;
         var late = item(there?.Values);
         var put = bench.Put([new(who.Date, there?.Index, there is null ? who.Keys : [], [(list, late)])]);
-        return (new(put.Text, put.Refusal) { Entry = put.Spots.FirstOrDefault() }, late);
+        return (new(put.Text, put.Refusal) { Entry = put.Spots is [var spot, ..] ? spot : default }, late);
     }
 
     /// <summary>Changes the file by one splice.</summary>
