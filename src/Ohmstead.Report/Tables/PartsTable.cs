@@ -38,11 +38,16 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
             .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
             .ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
-        new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), new("Part", (_, place) =>
-            {
-                What(place);
-                Fit(place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value));
-            }) { IsPlain = true }, new("Readings", (_, place) => Readings(place)) { IsPlain = true }) { Anchor = place => ElementId.Of(IdPrefix.Part, place.Part.Ref.Value) }.Write(html, "Parts", board.Places);
+        Column<PlaceHistory> part = new("Part", (_, place) =>
+        {
+            What(place);
+            Fit(place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value));
+        }) { IsPlain = true };
+        Column<PlaceHistory> readings = new("Readings", (_, place) => Readings(place)) { IsPlain = true };
+        new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), part, readings)
+        {
+            Anchor = place => ElementId.Of(IdPrefix.Part, place.Part.Ref.Value),
+        }.Write(html, "Parts", board.Places);
     }
 
     private void What(PlaceHistory place)

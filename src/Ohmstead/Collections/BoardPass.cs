@@ -10,6 +10,7 @@ using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Markdown;
+using Ohmstead.Running;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Collections;
@@ -64,15 +65,16 @@ internal sealed class BoardPass(
                 Stories = StoryLinks.Instance,
             };
             var page = pageFor?.Invoke(workshop);
+            var shortage = new MemoryShortage();
             for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
             {
                 try
                 {
                     results[i] = One(paths[i], reader, schemas, judge, page);
                 }
-                catch (OutOfMemoryException lack)
+                catch (Exception problem) when (MemoryShortage.Is(problem))
                 {
-                    throw new IOException($"there is not enough memory for {paths[i]}", lack);
+                    throw shortage.For(paths[i]);
                 }
 
                 progress?.Invoke(Interlocked.Increment(ref done));

@@ -50,8 +50,8 @@ internal sealed class CorrectCommand(Terminal terminal)
         var command = options.Command(
             "correct",
             """
-            Correct a reading or a proof of an earlier day that was written down wrongly. Both stay in the record; the new one counts, as of the
-            day of the old one.
+            Correct a reading or a proof of an earlier day that was written down wrongly. Both stay in the record; the new one counts, as of
+            the day of the old one.
 
             Examples:
               ohmstead correct SP-0007 C3 33.8uF --of 2026-02-28 --state "as found" --because "misread the scale" --by RK

@@ -15,9 +15,10 @@ internal static class Guarded
         {
             return (run(), false);
         }
-        catch (Exception problem) when (FromOutside(problem) is not null)
+        // A filter is asked before anything is given back: where memory ran out, it must make no words.
+        catch (Exception problem) when (IsFromOutside(problem))
         {
-            Tell(error, $"could not read or write: {Printable.Of(FromOutside(problem)!)}");
+            Tell(error, $"could not read or write: {Printable.Of(Words(problem))}");
             return (ExitCode.Incomplete, true);
         }
         // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.
@@ -33,13 +34,16 @@ internal static class Guarded
     }
 
     // Where too few files may be open, it is the making of a type that fails.
-    private static string? FromOutside(Exception problem) =>
+    private static bool IsFromOutside(Exception problem) =>
+        problem is IOException or UnauthorizedAccessException or OutOfMemoryException
+        || (problem is TypeInitializationException { InnerException: { } inner } && IsFromOutside(inner));
+
+    private static string Words(Exception problem) =>
         problem switch
         {
-            IOException or UnauthorizedAccessException => problem.Message,
-            OutOfMemoryException => "there is not enough memory",
-            TypeInitializationException { InnerException: { } inner } => FromOutside(inner),
-            _ => null,
+            _ when MemoryShortage.Is(problem) => "there is not enough memory",
+            TypeInitializationException { InnerException: { } inner } => Words(inner),
+            _ => problem.Message,
         };
 
     // The name of the method alone, which stays known where the program was linked ahead of time.
