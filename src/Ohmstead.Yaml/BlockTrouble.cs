@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
@@ -6,8 +7,13 @@ namespace Ohmstead.Yaml;
 
 /// <summary>Finds what is wrong in indented lines: a colon, a space or a quote that is missing, one too many, or an indentation that fits
 /// nothing.</summary>
-internal sealed class BlockTrouble
+internal sealed partial class BlockTrouble
 {
+    // A list of a record is read by people; far above, lines are about something else.
+    private const int FarthestLines = 200;
+
+    private static readonly SearchValues<char> KeyLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz_");
+
     private readonly YamlSlice slice;
     private readonly YamlContext context;
     private readonly string said;
@@ -27,8 +33,23 @@ internal sealed class BlockTrouble
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said) =>
         new BlockTrouble(slice, context, at, said).Explain();
 
+    /// <summary>A row of a table that was pasted on a line, or null.</summary>
+    internal static Finding? Row(YamlSlice slice, int at) =>
+        new BlockTrouble(slice, YamlContext.At(slice.Text, slice.Start, slice.Start), Math.Min(at, slice.End), string.Empty).TableRow();
+
+    /// <summary>A bullet in place of the dash of an item, or null: an asterisk would be told as an alias.</summary>
+    internal static Finding? Bullet(YamlSlice slice, int at)
+    {
+        var trouble = new BlockTrouble(slice, YamlContext.At(slice.Text, slice.Start, slice.Start), Math.Min(at, slice.End), string.Empty);
+        var start = slice.Source.LineStart(trouble.line) + trouble.IndentationOf(trouble.line);
+        return start < slice.End && slice.Text[start] == '*' ? trouble.OtherDash() : null;
+    }
+
     private Finding? Explain() =>
-        BehindClosing()
+        TableRow()
+        ?? OddSpace()
+        ?? OtherDash()
+        ?? BehindClosing()
         ?? said switch
         {
             _ when Says("cannot start any token") => BadBeginning(),
@@ -39,9 +60,16 @@ internal sealed class BlockTrouble
                 at,
                 1,
                 "a list cannot begin on the line of its key; expected the first - on a line of its own",
-                "begin a new line before the -"
+                RestOfLine(at).Length == 1
+                    ? "leave the key out when nothing is known, or write the value in quotes"
+                    : "begin a new line before the -"
             ),
-            _ when Says("keys are not allowed") => Syntax(at, 1, "a value cannot begin with ? and a space", "put the value in quotes"),
+            _ when Says("keys are not allowed") => Syntax(
+                at,
+                1,
+                "a value cannot begin with ? and a space",
+                $"{InQuotes()}, or leave the key out when nothing is known"
+            ),
             _ when Says("block scalar") => AtBlock(),
             _ when Says("comment") => Syntax(
                 at,
@@ -49,9 +77,84 @@ internal sealed class BlockTrouble
                 "a comment begins where none can; expected a space before # and the value on one line",
                 "write a space before #, or put the value in quotes"
             ),
-            _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes"),
+            _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", InQuotes()),
             _ => null,
         };
+
+    private Finding? TableRow()
+    {
+        foreach (var number in Lines())
+        {
+            var start = slice.Source.LineStart(number) + IndentationOf(number);
+            var content = RestOfLine(start);
+            if (LineCures.IsTableRow(content))
+            {
+                return Syntax(
+                    start,
+                    content.Length,
+                    $"a row of a table stands here: {Quotation.Of(content)}; expected each value behind its key",
+                    "write it as an item, - { key: value, key: value }, with the keys that the items around it have"
+                );
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>A space that YAML takes for a letter, in the indentation or behind a dash or a colon.</summary>
+    private Finding? OddSpace()
+    {
+        foreach (var number in Lines())
+        {
+            var start = slice.Source.LineStart(number);
+            var text = slice.Source.Line(number);
+            var first = text.IndexOfAnyExcept(' ', '-');
+            var odd =
+                first >= 0 && IsOddSpace(text[first]) ? first
+                : text.IndexOf(':') is >= 0 and var colon && colon + 1 < text.Length && IsOddSpace(text[colon + 1]) ? colon + 1
+                : -1;
+            if (odd >= 0)
+            {
+                var where =
+                    odd != first ? "behind the colon"
+                    : first > 0 && text[first - 1] == '-' ? "behind the dash"
+                    : "in the indentation";
+                return Syntax(
+                    start + odd,
+                    1,
+                    $"a no-break space U+{(int)text[odd]:X4} stands {where}, which YAML takes for a letter; expected an ordinary space",
+                    "replace it by an ordinary space"
+                );
+            }
+        }
+
+        return null;
+    }
+
+    private Finding? OtherDash()
+    {
+        var start = slice.Source.LineStart(line) + IndentationOf(line);
+        var content = RestOfLine(start);
+        return LineCures.WithDash(content) is { } cure
+            ? Syntax(
+                start,
+                cure.Mark.Length,
+                cure.Mark == "-"
+                    ? $"no space stands behind the dash of {Quotation.Of(content)}"
+                    : $"{cure.Mark} begins no item of a list; expected a dash and a space",
+                $"write {cure.Line}"
+            )
+            : null;
+    }
+
+    /// <summary>The line where the reader gave up, and the line with content above it.</summary>
+    private IEnumerable<int> Lines()
+    {
+        yield return LineWithContentBefore();
+        yield return line;
+    }
+
+    private static bool IsOddSpace(char letter) => letter is '\u00A0' or '\u2007' or '\u202F' or '\u3000' or '\u2003' or '\u2009';
 
     private Finding? BehindClosing()
     {
@@ -67,16 +170,20 @@ internal sealed class BlockTrouble
             RestOfLine(at).Length,
             $"{Quotation.Of(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; "
                 + "expected the end of the line",
-            mark switch
-            {
-                '\'' => "write '' for an apostrophe inside single quotes",
-                '"' => "write \\\" for a quote inside double quotes",
-                _ => $"remove it, or move the {mark} behind it",
-            }
+            mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
+                : mark is '"' or '\''
+                    ? $"write {(mark == '"' ? "\\\" for a quote inside double" : "'' for an apostrophe inside single")} quotes"
+                : LineCures.WithQuotedValue(slice.Source.Line(line)) is { } quoted ? $"write {quoted}, or move the {mark} behind it"
+                : $"move the {mark} behind it"
         );
     }
 
-    private Finding BadBeginning() => Syntax(at, 1, $"a value cannot begin with {Letter()}", "put the value in quotes");
+    private Finding BadBeginning() => Syntax(at, 1, $"a value cannot begin with {Letter()}", InQuotes());
+
+    private string InQuotes() =>
+        LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure && context.Brackets.Count == 0
+            ? $"write it in quotes: {cure}"
+            : "put the value in quotes";
 
     private Finding? AtColon()
     {
@@ -85,25 +192,68 @@ internal sealed class BlockTrouble
         var before = text[..column];
         if (before.Contains(": ", StringComparison.Ordinal))
         {
-            return Syntax(
-                at,
-                1,
-                "a second colon with a space behind it stands in the value; expected one colon a line",
-                "put the value in quotes"
-            );
+            var start = slice.Source.LineStart(line) + IndentationOf(line);
+            if (text.TrimStart().StartsWith('-') && LineCures.InBraces(text.Trim()) is { } braces)
+            {
+                return Syntax(start, text.Trim().Length, "several keys stand on one line without braces around them", $"write {braces}");
+            }
+
+            return Syntax(at, 1, "a second colon with a space behind it stands in the value; expected one colon a line", InQuotes());
         }
 
         // The line goes on with a value above it, which has no colon or has been given its value already.
         var above = LineWithContentBefore();
         var content = slice.Source.Line(above).Trim();
-        return HasColon(content)
-            ? Syntax(
-                slice.Source.LineStart(line) + IndentationOf(line),
-                column - IndentationOf(line),
-                $"this key is indented deeper than {Quotation.Of(content)} above it, which has its value already",
-                "indent the line as the line above it is, or remove the value above"
-            )
-            : NoColon(above);
+        return HasColon(content) ? Deeper(above, content) : NoColon(above);
+    }
+
+    // The line above has its value, so this one can be no part of it: one of the two stands in the wrong column.
+    private Finding Deeper(int above, ReadOnlySpan<char> content)
+    {
+        var start = slice.Source.LineStart(line) + IndentationOf(line);
+        if (slice.Source.Line(line).TrimStart().StartsWith("- ") && IndentationOf(above) < IndentationOf(line))
+        {
+            return Syntax(
+                slice.Source.LineStart(above) + IndentationOf(above),
+                content.Length,
+                $"{Quotation.Of(content)} ends the list above it, which goes on on line {Text(line)}",
+                $"indent it as the lines are that it belongs with, by {Text(KeyColumn(above))} spaces"
+            );
+        }
+
+        var column = KeyColumnOfLine(above);
+        return Syntax(
+            start,
+            RestOfLine(start).Length,
+            $"this key is indented by {Spaces(IndentationOf(line))}, deeper than {Quotation.Of(content)} above it, which has its value "
+                + "already",
+            column == 0 ? "write the line without indentation" : $"indent the line by {Spaces(column)}"
+        );
+    }
+
+    /// <summary>The column at which the keys of a line stand: behind its dash, where it has one.</summary>
+    private int KeyColumnOfLine(int number)
+    {
+        var text = slice.Source.Line(number);
+        var first = text.IndexOfAnyExcept(' ', '-');
+        return first < 0 ? IndentationOf(number) : first;
+    }
+
+    /// <summary>The nearest column above a line at which keys stand, and that is not the line's own.</summary>
+    private int KeyColumn(int number)
+    {
+        var own = IndentationOf(number);
+        var first = slice.Source.LineAt(slice.Start);
+        for (var above = number - 1; above >= first && above > number - FarthestLines; above--)
+        {
+            var content = slice.Source.Line(above).TrimStart();
+            if (!content.IsEmpty && content[0] is not ('#' or '-') && HasColon(content.TrimEnd()) && IndentationOf(above) > own)
+            {
+                return IndentationOf(above);
+            }
+        }
+
+        return own;
     }
 
     // The words of a block of text that stand no further right than its key.
@@ -145,36 +295,10 @@ internal sealed class BlockTrouble
 
         if (content.StartsWith("- ", StringComparison.Ordinal))
         {
-            return Syntax(
-                at,
-                1,
-                "a list item stands where a key is expected",
-                "indent the item as the items above it are, or write the key before it"
-            );
+            return MisplacedItem(content);
         }
 
         return HasColon(content) ? Misindented() : NoColon(line);
-    }
-
-    private Finding Misindented()
-    {
-        if (Says("expected '-'"))
-        {
-            return Syntax(
-                at,
-                RestOfLine(at).Length,
-                "this line is no item of the list above it; expected - at its beginning",
-                "write - before it, or indent it as the list's key is"
-            );
-        }
-
-        var indentation = IndentationOf(line);
-        return Syntax(
-            slice.Source.LineStart(line) + IndentationOf(line),
-            RestOfLine(slice.Source.LineStart(line) + IndentationOf(line)).Length,
-            $"this line is indented by {Text(indentation)} {(indentation == 1 ? "space" : "spaces")}, which fits no line above it",
-            "indent the line as the lines are that it belongs with"
-        );
     }
 
     private Finding? NoColon(int number)
@@ -191,15 +315,36 @@ internal sealed class BlockTrouble
             return Syntax(start, 1, $"no space stands behind the dash of {Quotation.Of(content)}", "write a space behind the -");
         }
 
-        var colon = content.IndexOf(':');
-        return colon > 0
-            ? Syntax(start + colon, 1, $"no space stands behind the colon of {Quotation.Of(content)}", "write a space behind the colon")
-            : Syntax(
+        if (LineCures.WithColon(content) is { } cure)
+        {
+            return Syntax(
                 start,
                 content.Length,
-                $"{Quotation.Of(content)} has no colon; expected key: value",
-                "write the key and a colon before it"
+                cure.Sign == ":"
+                    ? $"a space stands before the colon of {Quotation.Of(content)} and none behind it"
+                    : $"{cure.Sign} stands where a colon is expected in {Quotation.Of(content)}",
+                $"write {cure.Line}"
             );
+        }
+
+        var colon = content.IndexOf(':');
+        if (colon > 0)
+        {
+            return Syntax(
+                start + colon,
+                1,
+                $"no space stands behind the colon of {Quotation.Of(content)}",
+                content.Length <= 120 ? $"write {content[..colon].TrimEnd()}: {content[(colon + 1)..]}" : "write a space behind the colon"
+            );
+        }
+
+        var next =
+            content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark behind #: # {content[2..].TrimStart()}"
+            : content.IndexOf(' ') is > 0 and var space && content.Length <= 120 && content[..space].IndexOfAnyExcept(KeyLetters) < 0
+                ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line when the one "
+                    + "above goes on here"
+            : "write the key and a colon before it, or indent the line when the one above goes on here";
+        return Syntax(start, content.Length, $"{Quotation.Of(content)} has no colon; expected key: value", next);
     }
 
     private Finding AtBlock() =>

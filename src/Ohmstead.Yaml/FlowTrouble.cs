@@ -88,15 +88,38 @@ internal static class FlowTrouble
                 colon,
                 1,
                 "a second colon follows in the same value; expected a comma or the end of the value",
-                "put the value in quotes"
+                Whole(slice, open, word) is { } whole ? $"write it in quotes: {whole}" : "put the value in quotes"
             )
             : MissingComma(slice, open, word);
+    }
+
+    /// <summary>The key and the whole value in quotes, where a colon stands in the value: <c>what: "print: worn"</c>.</summary>
+    private static string? Whole(YamlSlice slice, int open, int word)
+    {
+        var line = slice.Text.AsSpan(0, slice.Source.LineEnd(slice.Source.LineAt(word)));
+        var from = slice.Text.AsSpan(0, word).TrimEnd().LastIndexOfAny(',', '{', '\n') + 1;
+        var end = line[word..].IndexOfAny(',', '}') is >= 0 and var length ? word + length : line.Length;
+        var pair = slice.Text.AsSpan(from..end).Trim();
+        return from > open ? LineCures.WithQuotedValue(pair) : null;
     }
 
     private static Finding MissingComma(YamlSlice slice, int open, int at)
     {
         var length = slice.Text.AsSpan(at, slice.End - at).IndexOfAny(WordEnds);
         var word = Quotation.Of(slice.Text.AsSpan(at, Math.Max(length, 1)));
+        var before = slice.Text.AsSpan(open, at - open).TrimEnd();
+        if (before.EndsWith(";", StringComparison.Ordinal))
+        {
+            var sign = open + before.Length - 1;
+            return slice.Error(
+                TextChecks.YamlSyntax,
+                sign,
+                1,
+                $"a semicolon stands before {word}; expected a comma",
+                "write a comma in its place, and so for each other in these braces"
+            );
+        }
+
         return slice.Error(
             TextChecks.YamlSyntax,
             at,

@@ -88,7 +88,7 @@ internal sealed class NodeBuilder
         return parser.MoveNext() ? parser.Current : throw new InvalidOperationException("the events end before the stream does");
     }
 
-    private Node? ReadNode(ParsingEvent? current, int depth)
+    private Node? ReadNode(ParsingEvent? current, int depth, bool isItem = false)
     {
         if (current is NodeEvent { Anchor.IsEmpty: false } or NodeEvent { Tag.IsEmpty: false })
         {
@@ -101,7 +101,7 @@ internal sealed class NodeBuilder
             Scalar scalar => ReadScalar(scalar),
             AnchorAlias alias => Refuse<Node>(Refusals.Alias(slice, alias)),
             _ when depth > deepest => Refuse<Node>(Refusals.TooDeep(slice, current, deepest)),
-            MappingStart mapping => ReadMapping(mapping, depth),
+            MappingStart mapping => ReadMapping(mapping, depth, isItem),
             SequenceStart sequence => ReadSequence(sequence, depth),
             _ => throw new InvalidOperationException("an event stands where none is known"),
         };
@@ -135,7 +135,7 @@ internal sealed class NodeBuilder
         return node;
     }
 
-    private MappingNode? ReadMapping(MappingStart mapping, int depth)
+    private MappingNode? ReadMapping(MappingStart mapping, int depth, bool isItem)
     {
         var isFlow = mapping.Style == MappingStyle.Flow;
         var entries = buffers.Entries;
@@ -156,10 +156,37 @@ internal sealed class NodeBuilder
             if (isFlow)
             {
                 PlainScalarTraps.AddMissingSpace(findings, slice, key, value);
+                if (PlainScalarTraps.IsWithoutColon(slice, key, value))
+                {
+                    // Its nothing stands where the word ends: by that the word is told from a key with nothing behind its colon.
+                    entry = entry with
+                    {
+                        Value = new ScalarNode(slice.Source.SpotAt(slice.Source.EndOf(key.Spot)), "", ScalarWriting.Plain),
+                    };
+                }
+
                 if (PlainScalarTraps.JoinAtComma(findings, slice, entries, first, key, value))
                 {
                     continue;
                 }
+            }
+
+            if (isItem && !isFlow && IsNextItem(entry, entries, first))
+            {
+                // The dash before the next item is missing: it is read as one, so that nothing else is told of what was run together.
+                findings.Add(Refusals.DashMissing(slice, entry, entries[first]));
+                buffers.Items.Add(
+                    new MappingNode(
+                        entries[first].KeySpot with
+                        {
+                            Length = 0,
+                        },
+                        [.. CollectionsMarshal.AsSpan(entries)[first..]],
+                        IsFlow: false
+                    )
+                );
+                entries.RemoveRange(first, entries.Count - first);
+                keys = new RepeatedKeys(entries, first);
             }
 
             if (keys.Find(entry.Key) is { } earlier)
@@ -188,6 +215,10 @@ internal sealed class NodeBuilder
         return new MappingNode(spot, taken, isFlow);
     }
 
+    // Written at once again, a key is only written twice.
+    private static bool IsNextItem(MappingEntry entry, List<MappingEntry> entries, int first) =>
+        entries.Count > first + 1 && entries[first].Key == entry.Key;
+
     private ScalarNode? ReadKey(Node node) =>
         node switch
         {
@@ -208,7 +239,7 @@ internal sealed class NodeBuilder
         var first = items.Count;
         while (Next() is { } current and not SequenceEnd)
         {
-            if (ReadNode(current, depth + 1) is not { } item)
+            if (ReadNode(current, depth + 1, isItem: true) is not { } item)
             {
                 return null;
             }

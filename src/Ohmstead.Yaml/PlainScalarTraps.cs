@@ -37,7 +37,9 @@ internal static class PlainScalarTraps
                 Severity.Warning,
                 slice.Source.PlaceAt(at, rest),
                 $"the value ends before {Quotation.Of(text.AsSpan(at, rest))}, which is read as a comment",
-                "put the value in quotes, or write a space behind # when it is a comment"
+                LineCures.WithQuotedValue(slice.Source.Line(slice.Source.LineAt(at))) is { } cure
+                    ? $"write it in quotes: {cure}; or a space behind # when it is a comment"
+                    : "put the value in quotes, or write a space behind # when it is a comment"
             )
         );
     }
@@ -74,6 +76,10 @@ internal static class PlainScalarTraps
         return true;
     }
 
+    /// <summary>Whether a word between braces has no colon at all: <c>{ note: reads low, then rose }</c>.</summary>
+    internal static bool IsWithoutColon(YamlSlice slice, ScalarNode key, Node value) =>
+        key.Style == ScalarWriting.Plain && value is ScalarNode { Style: ScalarWriting.Plain, Text: "" } && IsCutHere(slice, key);
+
     /// <summary>Reports a colon without a space behind it between braces: <c>{ date:2026-02-02 }</c> reads as a key with nothing.</summary>
     internal static void AddMissingSpace(FindingList findings, YamlSlice slice, ScalarNode key, Node value)
     {
@@ -86,7 +92,7 @@ internal static class PlainScalarTraps
                     slice.Source.OffsetOf(key.Spot) + colon,
                     1,
                     $"no space stands behind the colon of {Quotation.Of(key.Text)}",
-                    "write a space behind the colon"
+                    $"write {key.Text[..colon]}: {key.Text[(colon + 1)..]}"
                 )
             );
         }

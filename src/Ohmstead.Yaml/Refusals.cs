@@ -24,7 +24,7 @@ internal static class Refusals
             at,
             WordLength(slice, at),
             $"the tag {Word(slice, at)} asks for a type; expected a value alone",
-            "remove the tag; put the value in quotes when it should begin with an exclamation mark"
+            InQuotes(slice, at)
         );
 
     internal static Finding Anchor(YamlSlice slice, int at) =>
@@ -33,7 +33,7 @@ internal static class Refusals
             at,
             WordLength(slice, at),
             $"the anchor {Word(slice, at)} prepares a repetition; expected every fact to be written where it belongs",
-            "remove the anchor; put the value in quotes when it should begin with an ampersand"
+            WordLength(slice, at) > 1 ? $"remove the anchor, or {InQuotes(slice, at)}" : InQuotes(slice, at)
         );
 
     internal static Finding Alias(YamlSlice slice, AnchorAlias alias) => Alias(slice, slice.Offset(alias.Start));
@@ -44,7 +44,7 @@ internal static class Refusals
             at,
             WordLength(slice, at),
             $"the alias {Word(slice, at)} repeats another place; expected the value itself",
-            "write the value out; put it in quotes when it should begin with an asterisk"
+            InQuotes(slice, at)
         );
 
     internal static Finding MergeKey(YamlSlice slice, Node key) =>
@@ -83,11 +83,38 @@ internal static class Refusals
             Severity.Error,
             entry.KeySpot.In(slice.Source.Path),
             $"the key {Quotation.Of(entry.Key)} stands twice here, first on line {Text(earlier.KeySpot.Line)}",
-            "keep one of the two, or give the second the name it should have"
+            (entry.Value, earlier.Value) switch
+            {
+                (SequenceNode, SequenceNode) =>
+                    $"move the items below this line under those of line {Text(earlier.KeySpot.Line)}, then take this line out",
+                (ScalarNode one, ScalarNode other) when one.Text == other.Text => "take this line out; it says the same",
+                (ScalarNode { IsNothing: false } one, ScalarNode { IsNothing: false } other) =>
+                    $"keep {Quotation.Of(other.Text)} or {Quotation.Of(one.Text)}, whichever is right, and tell the other in a note; or give the "
+                        + "second the key it should have",
+                _ => "give the second the key it should have, or join the two",
+            }
         )
         {
             Related = [new RelatedPlace(earlier.KeySpot.In(slice.Source.Path), "first written here")],
         };
+
+    /// <summary>The key that begins an item stands again among its keys: the dash of the next item is missing.</summary>
+    internal static Finding DashMissing(YamlSlice slice, MappingEntry entry, MappingEntry first)
+    {
+        var line = slice.Source.Line(entry.KeySpot.Line).Trim();
+        return new(
+            TextChecks.KeyRepeated,
+            Severity.Error,
+            entry.KeySpot.In(slice.Source.Path),
+            $"no dash stands before {Quotation.Of(entry.Key)}, with which the next item begins as that of line {Text(first.KeySpot.Line)} does",
+            line.Length <= 120
+                ? $"write - {line}, with the dash below that of line {Text(first.KeySpot.Line)}"
+                : "write - and a space before it"
+        )
+        {
+            Related = [new RelatedPlace(first.KeySpot.In(slice.Source.Path), "the item before it begins here")],
+        };
+    }
 
     internal static Finding Directive(YamlSlice slice, int at) =>
         slice.Error(
@@ -152,6 +179,16 @@ internal static class Refusals
             $"a tab stands in the indentation; expected spaces{(others > 0 ? $"; {Text(others)} more lines have one" : string.Empty)}",
             "replace the tab by spaces, two for each level"
         );
+
+    // No record needs any of the three, so a text that begins with its sign was meant nearly always.
+    private static string InQuotes(YamlSlice slice, int at)
+    {
+        var line = slice.Source.LineAt(at);
+        var isOfBlock = slice.Text.AsSpan(slice.Source.LineStart(line)..at).IndexOfAny('{', '[') < 0;
+        return isOfBlock && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure
+            ? $"write it in quotes if it is text: {cure}"
+            : "put the value in quotes if it is text; write it out where it repeats another";
+    }
 
     private static int WordLength(YamlSlice slice, int at)
     {

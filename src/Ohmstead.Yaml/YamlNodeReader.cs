@@ -51,6 +51,11 @@ public sealed class YamlNodeReader : INodeReader
         var isUndecided = findings.Told.Any(conflict => source.OffsetOf(SpotOf(conflict)) < frontMatter.End);
         var canBeRead = CharacterScan.AddTo(findings, source, frontMatter.End);
         LineEnds.AddTo(findings, source);
+        if (form != FileForm.Yaml && frontMatter.CutShort(source) is { } cut)
+        {
+            findings.Add(cut);
+        }
+
         var body = ReadBody(source, frontMatter, limits, findings);
         var root = isUndecided || !canBeRead ? null : ReadYaml(source, frontMatter, limits, findings);
         return new NodeReading(root, body, BodyLine(source, frontMatter), findings.ToImmutable().Sort(ByPlace));

@@ -46,7 +46,7 @@ internal sealed class YamlTrouble
 
     private Finding Explain()
     {
-        if ((Tab() ?? Refused()) is { } named)
+        if ((BlockTrouble.Bullet(slice, from) ?? BlockTrouble.Row(slice, from) ?? Tab() ?? Refused()) is { } named)
         {
             return named;
         }

@@ -39,6 +39,14 @@ internal static partial class QuantityFaults
                 );
         }
 
+        if (OtherUnits.Hedge(text) is > 0 and var hedge)
+            return Fault(
+                ParseFaultKind.NotUnderstood,
+                0,
+                hedge,
+                $"'{Excerpt.From(text[..hedge].TrimEnd())}' stands before the number in '{Excerpt.From(text)}', expected the number alone",
+                Offer(expected, text[hedge..].ToString())
+            );
         if (IsNoNumber(text, out var why))
             return Fault(ParseFaultKind.NotUnderstood, 0, text.Length, $"'{Excerpt.From(text)}' is {why}, expected {Expected(expected)}");
         if (text.Length > 1 && char.IsAsciiDigit(text[1]) && UnitLookup.OtherCode(expected, text[0]) is { } other)

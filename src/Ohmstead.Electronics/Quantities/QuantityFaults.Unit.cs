@@ -1,4 +1,5 @@
 using System.Globalization;
+using Ohmstead.Electronics.Decimals;
 
 namespace Ohmstead.Electronics.Quantities;
 
@@ -46,6 +47,9 @@ internal static partial class QuantityFaults
     {
         var usual = UnitTable.Usual(expected);
         var choices = Offer(expected, usual.Select(unit => $"{number} {unit}"));
+        choices = OtherUnits.OfPrint(number, expected) is { } print
+            ? $"{choices}, or {print} where {number} is the code of its print"
+            : choices;
         if (number.Length == text.Length)
             return Fault(
                 ParseFaultKind.UnitMissing,
@@ -106,14 +110,14 @@ internal static partial class QuantityFaults
                 );
                 return true;
             case ['e' or 'E', >= '0' and <= '9', ..] or ['e' or 'E', '+' or '-', >= '0' and <= '9', ..]:
-                fault = Exponent(text, at, rest[1..]);
+                fault = Exponent(text, at, rest[1..], expected);
                 return true;
             default:
                 return false;
         }
     }
 
-    private static Parsed<Quantity> Exponent(ReadOnlySpan<char> text, int at, ReadOnlySpan<char> exponent)
+    private static Parsed<Quantity> Exponent(ReadOnlySpan<char> text, int at, ReadOnlySpan<char> exponent, Dimension expected)
     {
         var end = 1;
         while (end < exponent.Length && char.IsAsciiDigit(exponent[end]))
@@ -126,7 +130,8 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 at,
                 end + 1,
-                $"a power of ten in '{Excerpt.From(text)}', expected the digits in full or a unit with a prefix"
+                $"a power of ten in '{Excerpt.From(text)}', expected the digits in full or a unit with a prefix",
+                WithoutExponent(text[..at], power, exponent[end..], expected)
             )
             : Fault(
                 ParseFaultKind.OutOfRange,
@@ -135,6 +140,19 @@ internal static partial class QuantityFaults
                 $"the power of ten in '{Excerpt.From(text)}' is out of range, expected the digits in full or a unit with a prefix"
             );
     }
+
+    /// <summary>The same value with a prefix that fits, or null where it cannot be held.</summary>
+    private static string? WithoutExponent(ReadOnlySpan<char> number, int power, ReadOnlySpan<char> unit, Dimension expected) =>
+        decimal.TryParse(
+            number,
+            NumberStyles.AllowDecimalPoint | NumberStyles.AllowLeadingSign,
+            CultureInfo.InvariantCulture,
+            out var value
+        )
+        && QuantityText.Read(string.Concat("1", unit), expected, UnitPrint.Unstated, out var one).Step is QuantityStep.Done
+        && DecimalMath.TryShift(value * one.Value, power, out value)
+            ? Offer(expected, QuantityText.Format(new Quantity(value, expected)))
+            : null;
 
     private static Parsed<Quantity> OtherUnit(
         ReadOnlySpan<char> text,
@@ -166,11 +184,44 @@ internal static partial class QuantityFaults
                 Offer(expected, $"{number} µF")
             );
         if (expected is Dimension.Temperature && unit is ['F' or 'K'] or "°F" or "degF")
-            return Fault(ParseFaultKind.UnitUnknown, unitStart, unit.Length, $"unit '{unit}' is not taken for a temperature, expected °C");
+            return Fault(
+                ParseFaultKind.UnitUnknown,
+                unitStart,
+                unit.Length,
+                $"unit '{unit}' is not taken for a temperature, expected °C",
+                OtherUnits.InDegrees(number, unit) is { } degrees ? Offer(expected, degrees) : null
+            );
+        if (OtherUnits.Meant(number, unit, expected) is { } meant && Offer(expected, meant) is { } offered)
+            return Fault(
+                ParseFaultKind.UnitUnknown,
+                unitStart,
+                unit.Length,
+                $"unit '{Excerpt.From(unit)}' is not known, expected {Expected(expected)}",
+                offered
+            );
+        if (expected is Dimension.Duration && unit is ['m'])
+            return Fault(
+                ParseFaultKind.Ambiguous,
+                unitStart,
+                1,
+                $"'m' in '{Excerpt.From(text)}' can be minutes or months",
+                Offer(expected, $"{number} min", $"{number} months")
+            );
         if (UnitLookup.OtherDimension(expected, unit) is { } other)
             return Wrong(text, unitStart, unit.Length, other, expected);
         if (digitsAfter && UnitLookup.OtherCode(expected, unit[0]) is { } code)
-            return Wrong(text, 0, text.Length, code, expected);
+            return Wrong(
+                text,
+                0,
+                text.Length,
+                code,
+                expected,
+                expected is Dimension.Capacitance
+                    ? Offer(expected, $"{number}.{unit[1..]} pF", $"{number}.{unit[1..]} nF", $"{number}.{unit[1..]} µF")
+                    : null
+            );
+        if (unit is ['-', >= '0' and <= '9', ..])
+            return Range(text, number, unit[1..].ToString(), expected);
 
         var cut = unit.IndexOfAny(" ,;\u00A0");
         return cut > 0 && UnitLookup.TryFind(expected, unit[..cut], out _, out _)
@@ -178,7 +229,10 @@ internal static partial class QuantityFaults
                 ParseFaultKind.NotUnderstood,
                 unitStart + cut,
                 unit.Length - cut,
-                $"'{Excerpt.From(unit[cut..])}' after '{Excerpt.From(text[..(unitStart + cut)])}' is not understood, expected nothing more"
+                $"'{Excerpt.From(unit[cut..])}' after '{Excerpt.From(text[..(unitStart + cut)])}' is not understood, expected nothing more",
+                OtherUnits.IsOfNoWeight(unit[cut..], unit[..cut])
+                    ? Offer(expected, text[..(unitStart + cut)].ToString())
+                    : Offer(expected, $"{number} {unit.ToString().Replace(" ", "", StringComparison.Ordinal)}")
             )
             : Unknown(unitStart, unit, number, expected);
     }
@@ -198,11 +252,32 @@ internal static partial class QuantityFaults
             );
     }
 
-    private static Parsed<Quantity> Wrong(ReadOnlySpan<char> text, int offset, int length, Dimension given, Dimension expected) =>
+    /// <summary>A range written in place of one value.</summary>
+    private static Parsed<Quantity> Range(ReadOnlySpan<char> text, string first, string second, Dimension expected)
+    {
+        var unit = second.AsSpan().IndexOfAnyExcept("0123456789.") is >= 0 and var end ? second[end..] : "";
+        return Fault(
+            ParseFaultKind.Ambiguous,
+            0,
+            text.Length,
+            $"'{Excerpt.From(text)}' is a range, expected one value",
+            Offer(expected, first + unit, second)
+        );
+    }
+
+    private static Parsed<Quantity> Wrong(
+        ReadOnlySpan<char> text,
+        int offset,
+        int length,
+        Dimension given,
+        Dimension expected,
+        string? next = null
+    ) =>
         Fault(
             ParseFaultKind.WrongDimension,
             offset,
             length,
-            $"'{Excerpt.From(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected"
+            $"'{Excerpt.From(text)}': {DimensionFacts.Name(given)} given, {DimensionFacts.Name(expected)} expected",
+            next
         );
 }

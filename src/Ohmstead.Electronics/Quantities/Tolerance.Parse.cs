@@ -57,14 +57,41 @@ public readonly partial record struct Tolerance
         while (both > 0 && both < text.Length && QuantityText.IsSpace(text[both]))
             both++;
         if (both == 0 && text[0] is '-' or '+')
+            return OneSided(text, dimension);
+        if (Side(text[both..], dimension, out var width, out var relative) is { } fault)
+            return Failed(Placed(fault, both, text) with { NextStep = Meant(text[both..]) });
+        return Parsed<Tolerance>.From(new Tolerance(-width, width, relative ? null : dimension));
+    }
+
+    // A number alone is a percentage nearly always, and so it is in words.
+    private static string? Meant(ReadOnlySpan<char> width)
+    {
+        var end = width.IndexOfAnyExcept("0123456789.") is >= 0 and var at ? at : width.Length;
+        var rest = width[end..].Trim();
+        return end > 0 && (rest.IsEmpty || OtherUnits.Meant("1", rest, Dimension.Ratio) is not null) ? $"±{width[..end]} %" : null;
+    }
+
+    // +50%-10% has both sides and nothing between them.
+    private static Parsed<Tolerance> OneSided(ReadOnlySpan<char> text, Dimension dimension)
+    {
+        var second = text[1..].IndexOfAny('-', '+') + 1;
+        if (second == 0)
             return Failed(
                 text,
                 ParseFaultKind.NotUnderstood,
                 $"'{Excerpt.From(text)}' has one side only, expected both, such as {Examples}"
             );
-        if (Side(text[both..], dimension, out var width, out var relative) is { } fault)
-            return Failed(Placed(fault, both, text));
-        return Parsed<Tolerance>.From(new Tolerance(-width, width, relative ? null : dimension));
+        var joined = $"{text[..second].Trim()}/{text[second..].Trim()}";
+        var isRead = ParseTwoSides(joined, joined.IndexOf('/', StringComparison.Ordinal), dimension).Fault is null;
+        return Failed(
+            new ParseFault(
+                ParseFaultKind.NotUnderstood,
+                0,
+                text.Length,
+                $"'{Excerpt.From(text)}' has no / between its two sides, expected one",
+                isRead ? joined : null
+            )
+        );
     }
 
     private static Parsed<Tolerance> ParseTwoSides(ReadOnlySpan<char> text, int slash, Dimension dimension)

@@ -24,13 +24,14 @@ public sealed class Binder(string path)
         // A part may hold dozens of keys and holds a handful: only those that are written take room.
         var entries = node.Entries;
         var places = new int[entries.Length];
+        var told = -1;
         for (var i = 0; i < places.Length; i++)
         {
             var entry = entries[i];
             var place = places[i] = shape.PlaceOf(entry.Key);
             if (place < 0)
             {
-                ReportUnknownKey(entry, shape);
+                told = i <= told ? told : ReportUnknownKey(node, i, shape);
             }
             else if (
                 entry.Value is ScalarNode scalar
@@ -69,32 +70,75 @@ public sealed class Binder(string path)
     internal static bool IsBlank(ScalarNode scalar) => scalar.IsNothing || string.IsNullOrWhiteSpace(scalar.Text);
 
     // 'referance' beside a missing 'ref' has one cause: the message about the unknown key is enough.
-    private static bool IsSlipOf(string written, Key key, Shape shape) =>
-        shape.PlaceOf(written) < 0 && Nearest.To(written, shape.Keys.Select(known => known.Name)) == key.Name;
+    private static bool IsSlipOf(MappingNode node, MappingEntry entry, Key key, Shape shape) =>
+        shape.PlaceOf(entry.Key) < 0
+        && (FamiliarWords.Key(entry.Key, shape) == key.Name || (LooseWords.IsLoose(node, entry) && IsAlike(entry.Key, key)));
+
+    // '=' or nothing for the colon, or the value alone.
+    private static bool IsAlike(string written, Key key) =>
+        written.StartsWith(key.Name, StringComparison.Ordinal) || key.Words.Contains(written, StringComparer.Ordinal);
 
     private void ReportMissingKey(MappingNode node, Key key, Shape shape)
     {
-        if (!node.Entries.Take(MostSlips).Any(entry => IsSlipOf(entry.Key, key, shape)) && !CountsIfFull(RecordChecks.KeyMissing))
-        {
-            Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
-        }
-    }
-
-    private void ReportUnknownKey(MappingEntry entry, Shape shape)
-    {
-        if (CountsIfFull(RecordChecks.KeyUnknown))
+        if (node.Entries.Take(MostSlips).Any(entry => IsSlipOf(node, entry, key, shape)) || CountsIfFull(RecordChecks.KeyMissing))
         {
             return;
         }
 
-        var near = Nearest.To(entry.Key, shape.Keys.Select(key => key.Name));
-        Report(
-            RecordChecks.KeyUnknown,
-            entry.KeySpot,
-            Nearest.Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", near),
-            near is null ? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}" : $"write {near}:"
-        );
+        // 'type: aluminium electrolytic' holds what 'kind' should.
+        var holder = node
+            .Entries.Take(MostSlips)
+            .FirstOrDefault(entry => entry.Value is ScalarNode scalar && key.Words.Contains(scalar.Text, StringComparer.Ordinal));
+        if (holder.Key is { } other)
+        {
+            Report(
+                RecordChecks.KeyMissing,
+                holder.KeySpot,
+                $"this {shape.Name} has no '{key.Name}'; '{other}' holds what it should say",
+                $"write {key.Name}: {((ScalarNode)holder.Value).Text}"
+            );
+            return;
+        }
+
+        Report(RecordChecks.KeyMissing, node.Spot, $"this {shape.Name} has no '{key.Name}'", $"add {key.Name}: {key.Example}");
     }
+
+    private int ReportUnknownKey(MappingNode node, int at, Shape shape)
+    {
+        var entry = node.Entries[at];
+        if (CountsIfFull(RecordChecks.KeyUnknown))
+        {
+            return at;
+        }
+
+        if (LooseWords.IsLoose(node, entry))
+        {
+            return LooseWords.Report(this, shape, node, at);
+        }
+
+        var near = FamiliarWords.Key(entry.Key, shape);
+        near ??= entry.Value is ScalarNode value ? FamiliarWords.KeyOf(entry.Key, value.Text, shape) : null;
+        var next =
+            near is not null ? $"write {near}:"
+            : LooseWords.TextAround(shape, node, at) is { } whole ? $"write {whole}"
+            : Swapped(entry, shape) ?? OtherPlaceOf(entry, shape) ?? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}";
+        Report(RecordChecks.KeyUnknown, entry.KeySpot, Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", entry.Key, near), next);
+        return at;
+    }
+
+    /// <summary>Says what is not known, and the known word: the nearest by its spelling, or the one that means the same.</summary>
+    internal static string Told(string missing, string written, string? near) =>
+        near is null || Nearest.To(written, [near]) is not null ? Nearest.Told(missing, near) : $"{missing}; the word here is '{near}'";
+
+    private static string? Swapped(MappingEntry entry, Shape shape) =>
+        entry.Value is ScalarNode { Text: var text }
+        && shape.PlaceOf(text) is >= 0 and var place
+        && shape.KeyAt(place).Words.Contains(entry.Key, StringComparer.Ordinal)
+            ? $"write {text}: {entry.Key}"
+            : null;
+
+    private static string? OtherPlaceOf(MappingEntry entry, Shape shape) =>
+        OtherPlace.Inside(shape, entry.Key) is { } under ? $"move it into an item of {under.Name}:, beside its date" : null;
 
     /// <summary>A text as a message shows it: its beginning, where it is long.</summary>
     internal static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";

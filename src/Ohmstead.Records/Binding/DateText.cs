@@ -36,6 +36,12 @@ public static class DateText
             return Parsed<RoughDate>.Failed(Fault(text, ParseFaultKind.OutOfRange, $"the year {parts[0]} is outside 1900 to 2199", null));
         }
 
+        if (month is < 1 or > 12 && DateSuggestion.For(text) is { } meant)
+        {
+            var message = parts.Length == 3 ? $"there is no such day as '{text}'" : $"'{text}' {meant.Found}";
+            return Parsed<RoughDate>.Failed(Fault(text, ParseFaultKind.OutOfRange, message, meant.Next));
+        }
+
         if (month is < 1 or > 12 || (day is { } d && (d < 1 || d > DateTime.DaysInMonth(year, month!.Value))))
         {
             return Parsed<RoughDate>.Failed(NoSuchDay(text, year, month!.Value));
@@ -90,11 +96,17 @@ public static class DateText
             }
         }
 
+        // What is long is no date that anybody writes.
+        if (text.Length <= 40 && DateSuggestion.For(text) is { } meant)
+        {
+            return Fault(text, ParseFaultKind.NotUnderstood, $"'{text}' {meant.Found}", meant.Next);
+        }
+
         return Fault(
             text,
             ParseFaultKind.NotUnderstood,
             $"'{Excerpt(text)}' is no ISO date",
-            "write it as 2026-03-14, with two digits for month and day and no time"
+            "write the day itself as 2026-03-14, with two digits for month and day and no time"
         );
     }
 

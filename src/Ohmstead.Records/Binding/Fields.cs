@@ -73,7 +73,7 @@ public sealed class Fields
                 RecordChecks.NameUnusable,
                 SpotOf(scalar),
                 $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}",
-                "use letters, digits and - + . _ only"
+                UsableName.For(key, scalar.Text) ?? "use letters, digits and - + . _ only"
             );
             return null;
         }
@@ -261,9 +261,20 @@ public sealed class Fields
             RecordChecks.NumberUnreadable,
             SpotOf(scalar),
             $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one",
-            $"write {key}: {shape.KeyAt(Place(key)).Example}"
+            FamiliarWords.IsNothing(scalar.Text) ? $"leave {key} out"
+                : LeadingCount(scalar.Text) is { Length: > 0 } count ? $"write {key}: {count}"
+                : $"write {key} as a figure, such as {key}: {shape.KeyAt(Place(key)).Example}"
         );
         return null;
+    }
+
+    // 10 pcs, 10.0 and 900 h say ten, ten and nine hundred; 2.5 says no whole number.
+    private static string LeadingCount(string text)
+    {
+        var end = text.AsSpan().IndexOfAnyExceptInRange('0', '9') is >= 0 and var at ? at : text.Length;
+        var rest = text.AsSpan(end);
+        var isWhole = rest.IsEmpty || (rest[0] != '.' && rest[0] != ',') || (rest.Length > 1 && rest[1..].IndexOfAnyExcept('0') < 0);
+        return isWhole && end is > 0 and <= 9 ? text[..end].TrimStart('0') : string.Empty;
     }
 
     /// <summary>A mapping of the key's inner shape.</summary>
@@ -277,11 +288,7 @@ public sealed class Fields
             case MappingNode mapping:
                 return binder.Bind(mapping, shape.KeyAt(place).Inner!);
             case { } other:
-                ReportShape(
-                    key,
-                    other,
-                    $"{{ … }} with {string.Join(", ", shape.KeyAt(place).Inner!.Keys.Take(3).Select(inner => inner.Name))}"
-                );
+                ReportShape(key, other, MappingOf(other, shape.KeyAt(place).Inner!));
                 return null;
         }
     }
@@ -299,22 +306,102 @@ public sealed class Fields
                 var items = ImmutableArray.CreateBuilder<Fields>(sequence.Items.Length);
                 for (var i = 0; i < sequence.Items.Length; i++)
                 {
-                    if (sequence.Items[i] is MappingNode mapping)
+                    if (sequence.Items[i] is not MappingNode mapping)
                     {
-                        items.Add(binder.Bind(mapping, inner));
+                        ReportItem(key, sequence.Items[i], inner);
+                    }
+                    else if (OtherPlace.ListFor(shape, inner, mapping) is { } right)
+                    {
+                        ReportOtherPlace(key, mapping, inner, right);
                     }
                     else
                     {
-                        ReportShape(key, sequence.Items[i], inner.Example);
+                        items.Add(binder.Bind(mapping, inner));
                     }
                 }
 
                 return items.DrainToImmutable();
             case { } other:
-                ReportShape(key, other, $"a list, each item on a line: - {inner.Example}");
+                ReportList(key, other, inner);
                 return [];
         }
     }
+
+    private void ReportList(string key, Node found, Shape inner)
+    {
+        var item = found switch
+        {
+            ScalarNode scalar => ItemOf(scalar.Text, inner),
+            _ => NodeText.Flow(found) ?? inner.Example,
+        };
+        binder.Report(
+            RecordChecks.ValueShape,
+            found.Spot,
+            $"{WhatIs(found)} stands behind '{key}', expected a list, each item behind a dash",
+            found is MappingNode { IsFlow: false }
+                ? "write a dash and a space before its first key"
+                : $"write it on a line of its own, behind a dash: - {item}"
+        );
+    }
+
+    private void ReportItem(string key, Node found, Shape inner)
+    {
+        // [ point: drift, result: pass ] is a list of pairs: the brackets are the slip.
+        var next = found switch
+        {
+            ScalarNode scalar => $"write {ItemOf(scalar.Text, inner)}",
+            SequenceNode { IsFlow: true } list when list.Items.All(pair => pair is MappingNode { Entries.Length: 1 }) => NodeText.Flow(
+                new MappingNode(list.Spot, [.. list.Items.Cast<MappingNode>().Select(pair => pair.Entries[0])], IsFlow: true)
+            )
+                is { } braces
+                ? $"write {braces}"
+                : "write { and } in place of [ and ]",
+            SequenceNode { IsFlow: false } => "take one of the two dashes away",
+            _ => $"write it in the form {inner.Example}",
+        };
+        binder.Report(
+            RecordChecks.ValueShape,
+            found.Spot,
+            $"{WhatIs(found)} stands as an item of '{key}', expected a {inner.Name} in braces or in lines of key: value",
+            next
+        );
+    }
+
+    /// <summary>What a bare word was meant as: the item's first key, with the others that it needs.</summary>
+    private static string ItemOf(string text, Shape inner)
+    {
+        if (text.Contains(',', StringComparison.Ordinal) || text.Contains('\t', StringComparison.Ordinal))
+        {
+            return $"each value behind its key, in the form {inner.Example}";
+        }
+
+        var others = inner.Keys.Skip(1).Where(key => key.IsNeeded).Select(key => $", {key.Name}: …");
+        return $"{{ {inner.Keys[0].Name}: {NodeText.Value(text, isFlow: true)}{string.Concat(others)} }}";
+    }
+
+    private static string MappingOf(Node found, Shape inner)
+    {
+        var key = found is not ScalarNode scalar
+            ? null
+            : inner.Keys.FirstOrDefault(one =>
+                one.Kind is ValueKind.Date or ValueKind.RoughDate && DateText.ParseRough(scalar.Text).Fault is null
+            )
+                ?? inner.Keys.FirstOrDefault(one =>
+                    one.Kind == ValueKind.Quantity && QuantityText.Parse(scalar.Text, one.Dimension).Fault is null
+                )
+                ?? inner.Keys.FirstOrDefault(one => one.Words.Contains(scalar.Text, StringComparer.Ordinal));
+        return key is not null
+            ? $"{{ {key.Name}: {((ScalarNode)found).Text} }}"
+            : $"{{ … }} with {string.Join(", ", inner.Keys.Take(3).Select(one => one.Name))}";
+    }
+
+    private void ReportOtherPlace(string key, MappingNode found, Shape inner, Key right) =>
+        binder.Report(
+            RecordChecks.KeyUnknown,
+            found.Entries.First(entry => inner.PlaceOf(entry.Key) < 0).KeySpot,
+            $"this is a {right.Inner!.Name}, and stands under '{key}'",
+            $"move it under {right.Name}:"
+        );
 
     private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
 
@@ -348,10 +435,22 @@ public sealed class Fields
             case ScalarNode scalar:
                 return Binder.IsBlank(scalar) ? null : scalar;
             case { } other:
-                ReportShape(shape.KeyAt(place).Name, other, shape.KeyAt(place).Example);
+                ReportShape(shape.KeyAt(place).Name, other, SingleOf(shape.KeyAt(place), other));
                 return null;
         }
     }
+
+    private static string SingleOf(Key key, Node found) =>
+        found switch
+        {
+            MappingNode { Entries: [{ Value: ScalarNode only }] } => only.Text,
+            SequenceNode { Items: [ScalarNode first, ..] } list when key.Kind != ValueKind.Text =>
+                $"{first.Text}{(list.Items.Length == 1 ? string.Empty
+                : key.Kind == ValueKind.Id ? ", and an entry of its own for each other"
+                : ", or another of them, and the rest in a note")}",
+            SequenceNode list when key.Kind == ValueKind.Text && NodeText.Flow(list) is { } text => NodeText.Quoted(text),
+            _ => key.Example,
+        };
 
     private Written<T>? WordOf<T>(ScalarNode scalar, Key key, WordList<T> words)
         where T : notnull
@@ -379,12 +478,15 @@ public sealed class Fields
             return;
         }
 
-        var near = Nearest.To(scalar.Text, key.Words);
+        var near = FamiliarWords.Word(scalar.Text, key.Words);
         binder.Report(
             RecordChecks.WordUnknown,
             SpotOf(scalar),
-            Nearest.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", near),
-            near is null ? $"known words: {string.Join(", ", key.Words)}" : $"write {key.Name}: {near}"
+            Binder.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", scalar.Text, near),
+            near is not null ? $"write {key.Name}: {near}"
+                : FamiliarWords.Holding(scalar.Text, key.Words) is { Count: > 0 } several
+                    ? $"write which: {key.Name}: {string.Join($", {key.Name}: ", several)}"
+                : $"known words: {string.Join(", ", key.Words)}"
         );
     }
 
@@ -399,7 +501,7 @@ public sealed class Fields
             check,
             isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
             fault.Message,
-            fault.NextStep ?? $"write it in the form {shape.KeyAt(place).Name}: {shape.KeyAt(place).Example}"
+            ValueStep.For(shape, shape.KeyAt(place), scalar.Text, fault)
         );
     }
 
@@ -417,20 +519,19 @@ public sealed class Fields
         return count;
     }
 
-    private void ReportShape(string key, Node found, string expected)
-    {
-        var what = found switch
+    private void ReportShape(string key, Node found, string expected) =>
+        binder.Report(
+            RecordChecks.ValueShape,
+            found.Spot,
+            $"{WhatIs(found)} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind == ValueKind.Mapping ? "keys and values in braces" : "a single value")}",
+            $"write {key}: {expected}"
+        );
+
+    private static string WhatIs(Node found) =>
+        found switch
         {
             MappingNode => "a mapping",
             SequenceNode => "a list",
             _ => "a single value",
         };
-        var wanted = shape.KeyAt(Place(key)).Kind switch
-        {
-            ValueKind.List => "a list",
-            ValueKind.Mapping => "a mapping",
-            _ => "a single value",
-        };
-        binder.Report(RecordChecks.ValueShape, found.Spot, $"{what} stands behind '{key}', expected {wanted}", $"write {key}: {expected}");
-    }
 }

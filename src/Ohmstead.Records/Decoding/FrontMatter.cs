@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
 
@@ -9,6 +10,8 @@ namespace Ohmstead.Records.Decoding;
 /// <param name="BodyStart">The offset at which the Markdown begins.</param>
 public readonly record struct FrontMatter(int Start, int End, int BodyStart)
 {
+    private static readonly SearchValues<char> KeyLetters = SearchValues.Create("abcdefghijklmnopqrstuvwxyz_");
+
     /// <summary>Finds the front matter, or says why there is none.</summary>
     public static FrontMatterReading Find(SourceText source) =>
         IsFence(source.Line(1)) ? FindEnd(source) : new FrontMatterReading(null, Missing(source));
@@ -25,6 +28,50 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
         }
 
         return new FrontMatterReading(null, Unclosed(source));
+    }
+
+    /// <summary>Tells of keys that stand below the line that ends the front matter, with another such line behind them.</summary>
+    public Finding? CutShort(SourceText source)
+    {
+        if (BodyStart >= source.Text.Length)
+        {
+            return null;
+        }
+
+        var line = source.LineAt(BodyStart);
+        while (line < source.LineCount && source.Line(line).IsWhiteSpace())
+        {
+            line++;
+        }
+
+        var first = source.Line(line);
+        var colon = first.IndexOf(':');
+        if (colon <= 0 || first[..colon].IndexOfAnyExcept(KeyLetters) >= 0 || (colon + 1 < first.Length && first[colon + 1] != ' '))
+        {
+            return null;
+        }
+
+        for (var below = line + 1; below <= source.LineCount; below++)
+        {
+            if (IsFence(source.Line(below)))
+            {
+                return new Finding(
+                    TextChecks.FrontMatterCut,
+                    Severity.Warning,
+                    source.PlaceAt(End, 3),
+                    $"the front matter ends here, so {Quotation.Of(first)} on line {Number(line)} is read as story and not as a key",
+                    $"take this line out, so that the front matter ends on line {Number(below)}"
+                );
+            }
+
+            // What no key begins with is the story.
+            if (source.Line(below) is [>= 'A' and <= 'Z', ..] or ['#', ..])
+            {
+                return null;
+            }
+        }
+
+        return null;
     }
 
     private static int LineStart(SourceText source, int line) => line > source.LineCount ? source.Text.Length : source.LineStart(line);
@@ -63,16 +110,44 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
             ['{', ..] => ("the file begins with { as JSON does", "write the front matter as YAML between two lines of ---"),
             [] when IsFence(source.Line(source.LineAt(first)).Trim()) => (
                 "a blank line stands before the first ---",
-                "remove everything before the first ---"
+                "remove the blank lines before the first ---"
             ),
             [] => ("no front matter: the first line is blank", Begin),
             _ when line[0] is ' ' or '\t' && IsFence(start) => (
                 "a space stands before the first ---",
-                "remove everything before the first ---"
+                "remove the space before the first ---"
             ),
             _ when IsDashes(start) => ($"the first line has {Number(start.Length)} dashes", "write exactly three dashes: ---"),
+            ['`' or '~', '`' or '~', '`' or '~', ..] => (
+                $"the front matter is fenced with {start[..3]} as code is",
+                "write --- on the first line in its place, and --- on a line below the keys"
+            ),
+            _ when LaterFence(source) is > 0 and var fence => (
+                $"{Quotation.Of(start)} stands before the first --- on line {Number(fence)}",
+                "move what stands before the first --- below the second"
+            ),
             _ => ($"no front matter: the first line is {Quotation.Of(start)}", Begin),
         };
+    }
+
+    /// <summary>The line that opens keys further down, as a heading before them leaves it; 0 where none does.</summary>
+    private static int LaterFence(SourceText source)
+    {
+        var last = Math.Min(source.LineCount - 1, 20);
+        for (var line = 2; line <= last; line++)
+        {
+            if (
+                IsFence(source.Line(line))
+                && source.Line(line + 1) is var below
+                && below.IndexOf(':') > 0
+                && char.IsAsciiLetterLower(below[0])
+            )
+            {
+                return line;
+            }
+        }
+
+        return 0;
     }
 
     private static bool IsDashes(ReadOnlySpan<char> line) => line.Length > 1 && line.IndexOfAnyExcept('-') < 0;

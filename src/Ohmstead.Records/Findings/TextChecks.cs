@@ -27,6 +27,9 @@ public static class TextChecks
     /// <summary>The front matter begins and never ends.</summary>
     public const string FrontMatterUnclosed = "front-matter-unclosed";
 
+    /// <summary>A line of dashes ends the front matter before its last keys.</summary>
+    public const string FrontMatterCut = "front-matter-cut";
+
     /// <summary>The file holds the two sides of a merge that nobody decided.</summary>
     public const string MergeConflict = "merge-conflict";
 
@@ -87,6 +90,7 @@ public static class TextChecks
         MergeConflict,
         FrontMatterMissing,
         FrontMatterUnclosed,
+        FrontMatterCut,
         YamlSyntax,
         NotAMapping,
         TabIndentation,

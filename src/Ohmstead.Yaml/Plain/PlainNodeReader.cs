@@ -51,6 +51,7 @@ public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
             || !IsOfPlainCharacters(source.Text.AsSpan(start, end - start))
             || HasReturnAlone(source.Text)
             || !IsClean(source, end)
+            || (form != FileForm.Yaml && new FrontMatter(start, end, bodyStart).CutShort(source) is not null)
         )
         {
             return null;

@@ -168,9 +168,7 @@ public class QuantityTextTests
         Assert.Equal(next, Fault(text, Dimension.Resistance).NextStep);
 
     [Theory]
-    [InlineData("38 °F", Dimension.Temperature)]
     [InlineData("1 y", Dimension.Duration)]
-    [InlineData("12 pct", Dimension.Ratio)]
     [InlineData("-5 µF", Dimension.Capacitance)]
     public void Nothing_is_offered_that_would_change_what_was_meant(string text, Dimension dimension) =>
         Assert.Null(Fault(text, dimension).NextStep);
@@ -182,8 +180,24 @@ public class QuantityTextTests
         Assert.Equal(message, Fault(text, Dimension.Capacitance).Message);
 
     [Fact]
-    public void A_metre_where_a_time_is_expected_is_a_length() =>
-        Assert.EndsWith("length given, duration expected", Fault("5 m", Dimension.Duration).Message, StringComparison.Ordinal);
+    public void A_small_m_where_a_time_is_expected_can_be_two() =>
+        Assert.Equal("5 min or 5 months", Fault("5 m", Dimension.Duration).NextStep);
+
+    // NIST SP 811: an inch is 25.4 mm; 212 °F are 100 °C. IEC 60062: 104 is 10 and four noughts, in picofarad.
+    [Theory]
+    [InlineData("212 °F", Dimension.Temperature, "100 °C")]
+    [InlineData("70 °F", Dimension.Temperature, "21.1 °C")]
+    [InlineData("0.2\"", Dimension.Length, "5.08 mm")]
+    [InlineData("12 pct", Dimension.Ratio, "12 %")]
+    [InlineData("40 V DC", Dimension.Voltage, "40 V")]
+    [InlineData("4 mVpp", Dimension.Voltage, "4 mV")]
+    [InlineData("1.01e-7 F", Dimension.Capacitance, "101 nF")]
+    [InlineData("104", Dimension.Capacitance, "104 pF, 104 nF or 104 µF, or 100 nF where 104 is the code of its print")]
+    [InlineData("2k2", Dimension.Capacitance, "2.2 pF, 2.2 nF or 2.2 µF")]
+    [InlineData("15.0-15.1 V", Dimension.Voltage, "15.0 V or 15.1 V")]
+    [InlineData("approx. 15 V", Dimension.Voltage, "15 V")]
+    public void What_people_write_around_a_value_is_told_with_the_value(string text, Dimension dimension, string next) =>
+        Assert.Equal(next, Fault(text, dimension).NextStep);
 
     [Fact]
     public void A_large_M_before_the_farad_is_micro_on_old_print_and_never_mega()

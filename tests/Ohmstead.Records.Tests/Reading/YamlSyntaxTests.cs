@@ -95,7 +95,11 @@ public sealed class YamlSyntaxTests
     [InlineData("note: 1:2 x: y", "2:12+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
     [InlineData("note: Ω 😀: y", "2:10+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
     [InlineData("a: \"b\": c", "2:7+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
-    [InlineData("board: x\n  title: y", "3:3+5", "this key is indented deeper than \"board: x\" above it, which has its value already")]
+    [InlineData(
+        "board: x\n  title: y",
+        "3:3+8",
+        "this key is indented by 2 spaces, deeper than \"board: x\" above it, which has its value already"
+    )]
     [InlineData("a: 1\nfoo bar\nb: 1", "3:1+7", "\"foo bar\" has no colon; expected key: value")]
     [InlineData("foo bar\nb: 1", "2:1+7", "\"foo bar\" has no colon; expected key: value")]
     [InlineData("a: 1\nb:2\nc: 3", "3:2+1", "no space stands behind the colon of \"b:2\"")]

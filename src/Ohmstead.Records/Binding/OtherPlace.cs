@@ -1,0 +1,33 @@
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
+
+namespace Ohmstead.Records.Binding;
+
+/// <summary>Where something belongs that stands in the wrong list: a reading under <c>proof</c>, a visit's list at the top.</summary>
+internal static class OtherPlace
+{
+    /// <summary>The list beside the one where an item stands that knows all its keys, or null when its own does as well as any.</summary>
+    internal static Key? ListFor(Shape outer, Shape own, MappingNode item)
+    {
+        if (item.Entries.Length is 0 or > 40 || item.Entries.All(entry => own.PlaceOf(entry.Key) >= 0))
+        {
+            return null;
+        }
+
+        return outer.Keys.FirstOrDefault(key =>
+            key is { Kind: ValueKind.List, Inner: { } inner }
+            && inner != own
+            && item.Entries.All(entry => inner.PlaceOf(entry.Key) >= 0)
+            && inner.Keys.Where(needed => needed.IsNeeded).All(needed => item.Entries.Any(entry => entry.Key == needed.Name))
+        );
+    }
+
+    /// <summary>The list inside which a key belongs that stands one level too high, such as readings outside a visit; null when none
+    /// has it.</summary>
+    internal static Key? Inside(Shape shape, string written) =>
+        shape.Keys.FirstOrDefault(key =>
+            key is { Kind: ValueKind.List, Inner: { } inner }
+            && inner.PlaceOf(written) is >= 0 and var place
+            && inner.KeyAt(place).Kind == ValueKind.List
+        );
+}
