@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Yaml;
 
@@ -90,19 +89,29 @@ internal static partial class LineCures
         content.Length <= 1000 && (Bars().IsMatch(content) || Cells().IsMatch(content) || content.Count('\t') > 1);
 
     [GeneratedRegex(
-        "^(?<dash>- )?(?<key>[a-z][a-z_]*)(?<sign> ?=|：| :(?=[^ ])|:\u00A0+|\u00A0+:|;(?= ))[ \u00A0]*(?<value>[^ \u00A0].*)$"
+        "^(?<dash>- )?(?<key>[a-z][a-z_]*)(?<sign> ?=|：| :(?=[^ ])|:\u00A0+|\u00A0+:|;(?= ))[ \u00A0]*(?<value>[^ \u00A0].*)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
     )]
     private static partial Regex OtherSign();
 
-    [GeneratedRegex("^-? ?[(\\[{]?(?<pairs> ?[a-z_]+: [^,:()\\[\\]{}]+(, [a-z_]+: [^,:()\\[\\]{}]+)+) ?[)\\]}]?$")]
+    [GeneratedRegex(
+        "^-? ?[(\\[{]?(?<pairs> ?[a-z_]+: [^,:()\\[\\]{}]+(, [a-z_]+: [^,:()\\[\\]{}]+)+) ?[)\\]}]?$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Pairs();
 
-    [GeneratedRegex("^(?<mark>[–—−•·‣▪]|\\*(?= )|[0-9]{1,3}[.)]|-(?=[^ -])|-(?=\u00A0))[ \u00A0]*(?<item>[^ \u00A0].*)$")]
+    [GeneratedRegex(
+        "^(?<mark>[–—−•·‣▪]|\\*(?= )|[0-9]{1,3}[.)]|-(?=[^ -])|-(?=\u00A0))[ \u00A0]*(?<item>[^ \u00A0].*)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex OtherDash();
 
-    [GeneratedRegex("^(- )?\\|.*\\|")]
+    [GeneratedRegex("^(- )?\\|.*\\|", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Bars();
 
-    [GeneratedRegex("^(- )?\"[^\"]*\"(, ?\"[^\"]*\")+$")]
+    [GeneratedRegex("^(- )?\"[^\"]*\"(, ?\"[^\"]*\")+$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Cells();
 }

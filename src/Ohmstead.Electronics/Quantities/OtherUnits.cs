@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 
 namespace Ohmstead.Electronics.Quantities;
@@ -22,6 +23,9 @@ internal static class OtherUnits
 
     // What says how a value is counted where there is only one way: d.c. of a rating, peak to peak of a ripple.
     private static readonly string[] WithoutWeight = ["dc", "d.c.", "d.c", "vdc", "pp", "p-p", "pk-pk", "ptp", "p/p", "peak-to-peak"];
+
+    /// <summary>What a plain number is written with.</summary>
+    internal static readonly SearchValues<char> OfNumbers = SearchValues.Create("0123456789.");
 
     private static readonly string[] InchWords = ["\"", "in", "inch", "inches", "''", "″"];
     private static readonly string[] PercentWords = ["percent", "per cent", "pct"];

@@ -255,7 +255,7 @@ internal static partial class QuantityFaults
     /// <summary>A range written in place of one value.</summary>
     private static Parsed<Quantity> Range(ReadOnlySpan<char> text, string first, string second, Dimension expected)
     {
-        var unit = second.AsSpan().IndexOfAnyExcept("0123456789.") is >= 0 and var end ? second[end..] : "";
+        var unit = second.AsSpan().IndexOfAnyExcept(OtherUnits.OfNumbers) is >= 0 and var end ? second[end..] : "";
         return Fault(
             ParseFaultKind.Ambiguous,
             0,

@@ -66,7 +66,7 @@ public readonly partial record struct Tolerance
     // A number alone is a percentage nearly always, and so it is in words.
     private static string? Meant(ReadOnlySpan<char> width)
     {
-        var end = width.IndexOfAnyExcept("0123456789.") is >= 0 and var at ? at : width.Length;
+        var end = width.IndexOfAnyExcept(OtherUnits.OfNumbers) is >= 0 and var at ? at : width.Length;
         var rest = width[end..].Trim();
         return end > 0 && (rest.IsEmpty || OtherUnits.Meant("1", rest, Dimension.Ratio) is not null) ? $"±{width[..end]} %" : null;
     }

@@ -83,31 +83,42 @@ internal static partial class DateSuggestion
 
     [GeneratedRegex(
         @"^(?:c\.|ca\.?|c|circa|about|around|approx\.?|~|≈)\s*(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\??$|^(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\?$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
     )]
     private static partial Regex About();
 
-    [GeneratedRegex(@"^(?:the )?(?<ten>(?:19|20)\d)0'?s$")]
+    [GeneratedRegex(@"^(?:the )?(?<ten>(?:19|20)\d)0'?s$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Decade();
 
-    [GeneratedRegex(@"^(?<year>(?:19|20)\d\d) ?(?:-|/|to|or) ?(?<end>\d\d|(?:19|20)\d\d)$")]
+    [GeneratedRegex(
+        @"^(?<year>(?:19|20)\d\d) ?(?:-|/|to|or) ?(?<end>\d\d|(?:19|20)\d\d)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Range();
 
-    [GeneratedRegex(@"^(?<y>(?:19|20)\d\d)[-/. ]?(?<m>\d\d?)(?:[-/. ]?(?<d>\d\d?))?(?:[T ]+\d\d?:\d\d.*)?$")]
+    [GeneratedRegex(
+        @"^(?<y>(?:19|20)\d\d)[-/. ]?(?<m>\d\d?)(?:[-/. ]?(?<d>\d\d?))?(?:[T ]+\d\d?:\d\d.*)?$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex YearFirst();
 
     [GeneratedRegex(
         @"^(?:(?<d>\d\d?)(?:st|nd|rd|th)?\.?[- ])?(?<m>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?,?[- ]+(?<y>(?:19|20)\d\d)$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
     )]
     private static partial Regex DayName();
 
     [GeneratedRegex(
         @"^(?<m>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.? (?<d>\d\d?)(?:st|nd|rd|th)?,? (?<y>(?:19|20)\d\d)$",
-        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant
+        RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
     )]
     private static partial Regex NameDay();
 
-    [GeneratedRegex(@"^(?<a>\d\d?)[-/. ](?<b>\d\d?)[-/. ](?<c>\d\d)$")]
+    [GeneratedRegex(@"^(?<a>\d\d?)[-/. ](?<b>\d\d?)[-/. ](?<c>\d\d)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex ShortYear();
 }

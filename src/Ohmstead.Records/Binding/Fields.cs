@@ -347,7 +347,7 @@ public sealed class Fields
     private void ReportItem(string key, Node found, Shape inner)
     {
         // [ point: drift, result: pass ] is a list of pairs: the brackets are the slip.
-        var next = found switch
+        var step = found switch
         {
             ScalarNode scalar => $"write {ItemOf(scalar.Text, inner)}",
             SequenceNode { IsFlow: true } list when list.Items.All(pair => pair is MappingNode { Entries.Length: 1 }) => NodeText.Flow(
@@ -363,7 +363,7 @@ public sealed class Fields
             RecordChecks.ValueShape,
             found.Spot,
             $"{WhatIs(found)} stands as an item of '{key}', expected a {inner.Name} in braces or in lines of key: value",
-            next
+            step
         );
     }
 

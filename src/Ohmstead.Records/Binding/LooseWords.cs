@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
@@ -9,7 +10,7 @@ namespace Ohmstead.Records.Binding;
 /// </summary>
 internal static class LooseWords
 {
-    private static readonly char[] Opening = ['“', '„', '‘', '”', '’', '«', '‚'];
+    private static readonly SearchValues<char> Opening = SearchValues.Create("“„‘”’«‚");
 
     /// <summary>Whether an entry is a word alone, with no colon behind it.</summary>
     internal static bool IsLoose(MappingNode mapping, MappingEntry entry) =>
@@ -69,7 +70,7 @@ internal static class LooseWords
         }
 
         last--;
-        var isTypographic = text.IndexOfAny(Opening) == 0;
+        var isTypographic = text.AsSpan().IndexOfAny(Opening) == 0;
         if (isTypographic)
         {
             whole = whole.Trim().Trim('“', '”', '„', '‘', '’', '«', '»', '‚');

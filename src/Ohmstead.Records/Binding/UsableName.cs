@@ -25,10 +25,14 @@ internal static partial class UsableName
             : null;
     }
 
-    [GeneratedRegex("^[A-Za-z]{1,4}[0-9]+[A-Za-z]?$")]
+    [GeneratedRegex("^[A-Za-z]{1,4}[0-9]+[A-Za-z]?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Reference();
 
     // C 2, + 15 V: what is one name on a drawing.
-    [GeneratedRegex("^([A-Za-z]{1,3} [0-9]+|[-+]? ?[0-9.]+ ?[A-Za-z]+)$")]
+    [GeneratedRegex(
+        "^([A-Za-z]{1,3} [0-9]+|[-+]? ?[0-9.]+ ?[A-Za-z]+)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Designator();
 }

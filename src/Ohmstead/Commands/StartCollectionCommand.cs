@@ -86,7 +86,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         var above = RepositoryAbove(root);
         var files = CollectionFiles
             .Of(called, hasBoards ? null : first, today)
-            .Concat(above is null ? CollectionFiles.OfRepository(source) : [])
+            .Concat(above is null ? CollectionFiles.OfRepository(source, BranchOf(root)) : [])
             .ToArray();
         NewFiles.LookAt(root, files);
         var left = 0;
@@ -134,6 +134,22 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         && char.IsAsciiLetterOrDigit(owner[0]);
 
     // The folder of a repository that lies further up; a repository of the collection's own is not one.
+    /// <summary>The branch that a repository stands on, also before its first commit; main where there is none yet.</summary>
+    private static string BranchOf(string root)
+    {
+        const string Reference = "ref: refs/heads/";
+        const string Usual = "main";
+        try
+        {
+            var head = File.ReadLines(Path.Combine(root, ".git", "HEAD")).FirstOrDefault() ?? string.Empty;
+            return head.StartsWith(Reference, StringComparison.Ordinal) ? head[Reference.Length..].Trim() : Usual;
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            return Usual;
+        }
+    }
+
     private static string? RepositoryAbove(string root)
     {
         if (Path.Exists(Path.Combine(root, ".git")))

@@ -20,12 +20,15 @@ internal static class CollectionFiles
 
     /// <summary>What a repository looks for at its own root; left out where the collection lies inside a repository.</summary>
     /// <param name="program">owner/name of the repository from which a workflow builds the program; empty when not known yet.</param>
-    public static IReadOnlyList<StartingFile> OfRepository(string program) =>
+    /// <param name="branch">The branch whose pages are published.</param>
+    public static IReadOnlyList<StartingFile> OfRepository(string program, string branch) =>
         [
             new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
             new(
                 Workflow,
-                Template("collection.yml").Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)
+                Template("collection.yml")
+                    .Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)
+                    .Replace("{{branch}}", FlowText.Scalar(branch), StringComparison.Ordinal)
             ),
         ];
 

@@ -77,6 +77,30 @@ public sealed class StartCollectionCommandTests
     }
 
     [Fact]
+    public void The_workflow_publishes_the_branch_that_is_there()
+    {
+        using var folder = CollectionCopy.Empty();
+        folder.Write(".git/HEAD", "ref: refs/heads/trunk\n");
+
+        Start(folder);
+
+        Assert.Contains("branches: [trunk]", folder.Read(".github/workflows/collection.yml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_is_made_from_the_records_is_left_out_and_a_calendar_keeps_its_line_ends()
+    {
+        using var folder = CollectionCopy.Empty();
+
+        Start(folder);
+
+        Assert.Contains("*-sheet.html\n*.ics\n", folder.Read(".gitignore"), StringComparison.Ordinal);
+        Assert.Contains("*.ics -text\n", folder.Read(".gitattributes"), StringComparison.Ordinal);
+        Assert.Contains("branches: [main]", folder.Read(".github/workflows/collection.yml"), StringComparison.Ordinal);
+        Assert.DoesNotContain(": > ", folder.Read(".githooks/pre-commit"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task The_hook_checks_what_is_staged_and_not_what_lies_in_the_folder()
     {
         Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);

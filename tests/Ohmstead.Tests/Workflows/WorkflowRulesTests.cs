@@ -121,7 +121,7 @@ public sealed class WorkflowRulesTests
 
     internal static string Text(string name) =>
         name == "a collection's"
-            ? Assert.Single(CollectionFiles.OfRepository("saltmarsh/ohmstead"), file => file.Path == CollectionFiles.Workflow).Text
+            ? Assert.Single(CollectionFiles.OfRepository("saltmarsh/ohmstead", "main"), file => file.Path == CollectionFiles.Workflow).Text
             : File.ReadAllText(ProjectFolder.At(".github/workflows/" + name));
 
     internal static WorkflowFile Read(string name) => WorkflowFile.Parse(Text(name));
