@@ -64,7 +64,7 @@ internal sealed class BoardReadings(
     private AssessedProof Judged(BenchVisit visit, int order, Proof proof)
     {
         var point = points.GetValueOrDefault(proof.Point.Value);
-        return new(visit, order, proof, point, judge.AtPoint(visit, proof.Values, point, proof.Instrument));
+        return new(visit, order, proof, point, judge.AtPoint(visit, proof.Values, point, proof.Instrument, proof.Range));
     }
 
     // A reading that names a part is judged as the part's, wherever the probe was held.
@@ -77,13 +77,11 @@ internal sealed class BoardReadings(
     {
         var values = point?.Measures switch
         {
-            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Append(ReadValue.Of(Measured.Frequency, read)),
-            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Append(
-                ReadValue.Of(Measured.Temperature, read)
-            ),
+            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Add(ReadValue.Of(Measured.Frequency, read)),
+            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Add(ReadValue.Of(Measured.Temperature, read)),
             _ => reading.Values,
         };
-        return new(visit, order, reading, null, null, judge.AtPoint(visit, values, point, reading.Instrument))
+        return new(visit, order, reading, null, null, judge.AtPoint(visit, values, point, reading.Instrument, reading.Range))
         {
             Point = point,
             At = reading.State is { Value: ReadingState.AsLeft }

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics.Uncertainty;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.History;
@@ -72,7 +73,7 @@ public sealed class ReadingJudge(Workshop workshop)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit), RuleFor(values), values);
+            var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit, RangeOf(reading.Values, value, reading.Range)), RuleFor(values), values);
             verdicts.Add(
                 verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.For(values) is { } usual
                     ? verdict with
@@ -100,10 +101,14 @@ public sealed class ReadingJudge(Workshop workshop)
     // The current through a junction is how its voltage was measured.
     private static bool IsJunction(PartValues values) => values.Kind.Value.Junction is Junction.Rectifying or Junction.Breakdown;
 
-    private MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit) =>
+    // The range is that of what was read first.
+    private static Quantity? RangeOf(ImmutableArray<ReadValue> values, ReadValue value, Written<Quantity>? range) =>
+        range is not null && values.Length > 0 && values[0].Measured == value.Measured ? range.Value : null;
+
+    private MeterReach MeterOf(Instrument? instrument, ReadValue value, BenchVisit visit, Quantity? range) =>
         instrument is null
             ? default
-            : MeterReach.For(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value));
+            : MeterReach.For(instrument, value.Measured, value.Value.Value, LapsedOn(instrument, visit.Date.Value), range);
 
     private DateOnly? LapsedOn(Instrument instrument, DateOnly day)
     {
@@ -120,10 +125,17 @@ public sealed class ReadingJudge(Workshop workshop)
     /// <param name="values">The values.</param>
     /// <param name="point">The point, or null when it is not known.</param>
     /// <param name="own">The instrument that the entry names, or null.</param>
-    internal ImmutableArray<Verdict> AtPoint(BenchVisit visit, IEnumerable<ReadValue> values, TestPoint? point, Written<string>? own)
+    /// <param name="range">The range that the meter was on, for the first of the values.</param>
+    internal ImmutableArray<Verdict> AtPoint(
+        BenchVisit visit,
+        ImmutableArray<ReadValue> values,
+        TestPoint? point,
+        Written<string>? own,
+        Written<Quantity>? range
+    )
     {
         var instrument = InstrumentOf(visit, own);
-        return PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit), workshop.Rule);
+        return PointJudge.Decide(values, point, value => MeterOf(instrument, value, visit, RangeOf(values, value, range)), workshop.Rule);
     }
 
     private Instrument? InstrumentOf(BenchVisit visit, Written<string>? own) =>

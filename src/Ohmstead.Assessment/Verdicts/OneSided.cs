@@ -263,7 +263,8 @@ public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quanti
     /// <param name="measured">What was measured.</param>
     /// <param name="shown">What it showed.</param>
     /// <param name="lapsed">The end of its calibration, where that is long gone; else null.</param>
-    public static MeterReach For(Instrument? instrument, Measured measured, Indication shown, DateOnly? lapsed)
+    /// <param name="range">The range that it was on, or null where that is not known.</param>
+    public static MeterReach For(Instrument? instrument, Measured measured, Indication shown, DateOnly? lapsed, Quantity? range = null)
     {
         if (instrument is null)
         {
@@ -273,7 +274,7 @@ public readonly record struct MeterReach(ReadingUncertainty? Uncertainty, Quanti
         if ((shown.Exact ?? shown.Bound) is { } figure)
         {
             return new(
-                ReadingUncertainty.Compute(instrument, measured, figure),
+                ReadingUncertainty.Compute(instrument, measured, figure, range),
                 null,
                 MeterDoubt.Find(instrument, measured, figure, lapsed)
             );

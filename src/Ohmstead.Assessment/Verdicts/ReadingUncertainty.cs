@@ -18,9 +18,15 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     public const string RuleCited = "; " + Rule;
 
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
-    public static ReadingUncertainty? Compute(Instrument instrument, Measured measured, Quantity value)
+    /// <param name="instrument">The instrument.</param>
+    /// <param name="measured">What was measured.</param>
+    /// <param name="value">What it showed.</param>
+    /// <param name="on">The range that it was on, where that is known: a little value on a large range has what that range is good
+    /// for.</param>
+    public static ReadingUncertainty? Compute(Instrument instrument, Measured measured, Quantity value, Quantity? on = null)
     {
-        if (Fitting(instrument.Accuracies, RangeFor(measured), Math.Abs(value.Value)) is not { } fitting)
+        var reached = on is { } range ? Math.Max(Math.Abs(range.Value), Math.Abs(value.Value)) : Math.Abs(value.Value);
+        if ((Fitting(instrument.Accuracies, RangeFor(measured), reached) ?? Widest(instrument, measured, value, on)) is not { } fitting)
         {
             return null;
         }
@@ -72,6 +78,12 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
 
         return end;
     }
+
+    // A meter that says it is on a larger range than any that is written is at least as doubtful as on the largest.
+    private static Accuracy? Widest(Instrument instrument, Measured measured, Quantity value, Quantity? on) =>
+        on is not null && Fitting(instrument.Accuracies, RangeFor(measured), Math.Abs(value.Value)) is not null
+            ? instrument.Accuracies.Where(range => range.Measures.Value == RangeFor(measured)).MaxBy(Reach)
+            : null;
 
     // Of several ranges that hold for a value the one that reaches least far.
     private static Accuracy? Fitting(ImmutableArray<Accuracy> ranges, Measured measured, decimal value)

@@ -135,8 +135,10 @@ public static class BenchBinding
             }
         }
 
+        var range = Range(fields, values);
         return new Reading(values.DrainToImmutable(), fields.Spot)
         {
+            Range = range,
             Part = fields.Id("part"),
             Lot = fields.Id("lot"),
             Piece = fields.Text("piece"),
@@ -222,8 +224,10 @@ public static class BenchBinding
             values.Add(new(Measured.Hours, new(Indication.From(new Quantity(hours.Value, Dimension.Number)), hours.Text, hours.Spot)));
         }
 
+        var range = Range(fields, values);
         return new Proof(point, values.DrainToImmutable(), fields.Spot)
         {
+            Range = range,
             Result = fields.Word("result", Vocabulary.Results),
             Instrument = fields.Id("instrument"),
             Verdict = fields.Word("verdict", Vocabulary.Verdicts),
@@ -232,6 +236,10 @@ public static class BenchBinding
             Note = fields.Text("note"),
         };
     }
+
+    // The range of a meter is in the unit of what it shows.
+    private static Written<Quantity>? Range(Fields fields, ImmutableArray<ReadValue>.Builder values) =>
+        values.Count > 0 ? fields.Quantity("range", MeasuredDimension.From(values[0].Measured)) : null;
 
     private static Photograph? Photo(Fields fields) =>
         (fields.Text("file"), fields.Text("shows")) is ({ } file, { } shows) ? new(file, shows, fields.Spot) : null;

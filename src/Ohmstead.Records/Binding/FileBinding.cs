@@ -309,18 +309,7 @@ public static class FileBinding
             return null;
         }
 
-        var dimension = measures.Value switch
-        {
-            Measured.Capacitance => Dimension.Capacitance,
-            Measured.Esr or Measured.Resistance or Measured.Insulation => Dimension.Resistance,
-            Measured.LossFactor or Measured.VoltageLoss => Dimension.Ratio,
-            Measured.Leakage or Measured.Current => Dimension.Current,
-            Measured.Inductance => Dimension.Inductance,
-            Measured.Frequency => Dimension.Frequency,
-            Measured.Temperature => Dimension.Temperature,
-            Measured.Voltage or Measured.Ripple or Measured.ForwardVoltage => Dimension.Voltage,
-            Measured.Gain or Measured.Hours => Dimension.Number,
-        };
+        var dimension = MeasuredDimension.From(measures.Value);
         return new Accuracy(
             measures,
             fields.Quantity("error"),

@@ -98,6 +98,9 @@ public sealed record Reading(ImmutableArray<ReadValue> Values, Spot Spot)
     /// <summary>Result of a functional test.</summary>
     public Written<TestResult>? Result { get; init; }
 
+    /// <summary>The range that the meter was on, for the first of the values; null when not said.</summary>
+    public Written<Quantity>? Range { get; init; }
+
     /// <summary>How it was measured.</summary>
     public Written<string>? Method { get; init; }
 
@@ -282,6 +285,9 @@ public sealed record Proof(Written<string> Point, ImmutableArray<ReadValue> Valu
 {
     /// <summary>Result of a functional test.</summary>
     public Written<TestResult>? Result { get; init; }
+
+    /// <summary>The range that the meter was on, for the first of the values; null when not said.</summary>
+    public Written<Quantity>? Range { get; init; }
 
     /// <summary>The instrument, the visit's when not said.</summary>
     public Written<string>? Instrument { get; init; }

@@ -70,6 +70,12 @@ public static class BenchShape
         Key.Quantity("temperature", Dimension.Temperature, "Temperature read, or at which the reading was taken.", "21 °C");
     public static Key Hours { get; } = Key.Number("hours", "Hours of soak.", "4");
     public static Key Result { get; } = Key.Word("result", Vocabulary.Results, "neither pass nor fail", "The result of a functional test.");
+    public static Key Range { get; } =
+        Key.AnyQuantity(
+            "range",
+            "The range that the meter was on, in the unit of what was read first; decides which of its accuracies counts.",
+            "100 µF"
+        );
     public static Key Method { get; } = Key.Text("method", "How it was measured or tested.", "four-wire");
     public static Key Verdict { get; } =
         Key.Word(
@@ -164,6 +170,7 @@ public static class BenchShape
                 ForwardVoltage,
                 Gain,
                 Result,
+                Range,
                 Method,
                 Verdict,
                 Corrects,
@@ -224,6 +231,7 @@ public static class BenchShape
                 Temperature,
                 Hours,
                 Result,
+                Range,
                 Instrument,
                 Verdict,
                 Corrects,

@@ -1,9 +1,10 @@
-using System.CommandLine.Parsing;
 using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Hazards;
+using Ohmstead.Prompt;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 using Ohmstead.Running;
 using Ohmstead.Writing;
@@ -13,49 +14,36 @@ namespace Ohmstead.Bench;
 /// <summary>
 /// Walks over the parts of a board, reading after reading, with the keyboard alone. Each reading is on the disk once its verdict is shown.
 /// </summary>
-/// <param name="terminal">Where it is typed and told.</param>
+/// <param name="terminal">Where it is told.</param>
 /// <param name="run">How records are read and judged.</param>
 /// <param name="plan">What is walked over, and what every entry says.</param>
 /// <param name="command">Runs any other command, such as found or work.</param>
-internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan plan, Func<IReadOnlyList<string>, int> command)
+internal sealed partial class Session(Terminal terminal, RunOptions run, SessionPlan plan, Func<IReadOnlyList<string>, int> command)
 {
-    private const string Unsaid = "unsaid";
-
-    private const string Help = """
-          391 1.4            what was read: numbers alone take the units shown, or say them: 391uF 1.4ohm 12% pass
-          > 20, open         beyond the range of the meter; also < 0.1, short, over range
-          C14                go to a place        C14 391 1.4   go there, and enter
-          (nothing)          pass on              back          one place back
-          always 120Hz       add this to every reading that follows; always alone adds nothing any more
-          in, out            the parts are read in circuit, or lifted    unsaid   say nothing about it
-          with bridge-1      the instrument from now on
-          left               what is still to be read
-          undo               take the last entry back
-          found WHERE "WHAT" minor    work replaced C12 --lot L-018 ...    decide C12 keep "WHY"    wait "WHAT"
-          quit               end; the next session goes on where this one ended
-
-        """;
-
     private readonly UndoStack undo = new(plan.Folder, plan.Record);
+    private readonly BenchMemory memory = new(plan.Circuit);
     private IReadOnlyList<string> always = [];
-    private string? circuit = plan.Circuit;
     private string? instrument = plan.Instrument;
 
     private FoundBoard board = null!;
     private IReadOnlyList<Stop> stops = [];
+    private ILines lines = null!;
     private int at;
 
     /// <summary>Runs until the person ends it, or the input does.</summary>
     public int Walk(FoundBoard start)
     {
         Take(start);
+        instrument ??= LastOfToday(start);
+        memory.Begin(start.Assessment, plan.Day);
+        using var source = LineSource.Open(terminal, plan.IsPlain, plan.Folder, line => new BenchCompletion(board, stops, at).At(line));
+        lines = source;
         Greet();
         at = Next(0);
         while (at < stops.Count)
         {
             Say(stops[at].Ask(board.Assessment));
-            terminal.Out.Write(Printable.Of($"{stops[at].Name} [{stops[at].Units.Words}] > "));
-            if (Read() is not { } line || !Answer(line))
+            if (lines.Read(Prompt()) is not { } line || !Answer(line))
             {
                 break;
             }
@@ -71,6 +59,14 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         return ExitCode.Clean;
     }
 
+    // The entry leaves out what the visit that it joins says.
+    private string? LastOfToday(FoundBoard found) =>
+        found.Assessment.Board.Bench is [.., { } last]
+        && last.Date.Value == plan.Day
+        && (plan.Visit.By is null || last.By is null || last.By.Value == plan.Visit.By)
+            ? last.Instrument?.Value
+            : null;
+
     private void Greet()
     {
         Say($"{board.Assessment.Board.Id.Value} {board.Assessment.Board.Title.Value}: {Left()}; ? for help");
@@ -82,7 +78,8 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         var open = board.Assessment.Hazards.Where(hazard => hazard.MadeSafe is null).ToArray();
         foreach (var hazard in open)
         {
-            Say($"caution: {hazard.Hazard.Kind.Text}{(hazard.Hazard.At is { } place ? $" at {place.Value}" : string.Empty)}");
+            var where = hazard.Hazard.At is { } place ? $" at {place.Value}" : string.Empty;
+            Say($"caution: {hazard.Hazard.Kind.Text}{where}", terminal.Colours.Doubtful);
             foreach (var caution in HazardNotes.Cautions(hazard.Hazard.Kind.Value))
             {
                 Say($"  {caution}");
@@ -95,19 +92,39 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
     }
 
+    // What the numbers mean, and what goes into the record beside them.
+    private PromptText Prompt()
+    {
+        var stop = stops[at];
+        var setting = KindAt(stop.Name) is { } kind ? memory.For(instrument, kind) : default;
+        var beside = string.Join(", ", new[] { setting.Frequency, setting.Circuit }.OfType<string>());
+        var units = beside.Length == 0 ? stop.Units.Words : $"{stop.Units.Words}; {beside}";
+        var (begin, end) = terminal.Colours.OfPrompt;
+        return new(Printable.Of($"{stop.Name} [{units}] > "), begin, end);
+    }
+
+    private PartKind? KindAt(string place) => board.Assessment.Place(place)?.Values.Kind.Value;
+
     /// <returns>False to end.</returns>
     private bool Answer(string line)
     {
-        var words = CommandLineParser.SplitCommandLine(line).ToArray();
+        var words = System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line).ToArray();
         switch (words)
         {
-            case []:
+            case [] when plan.Meter is { } meter:
+                ReadMeter(meter);
+                return true;
+            case [] or ["next"]:
                 at = Next(at + 1);
                 return true;
-            case ["quit" or "q"]:
+            case ["quit" or "q" or "exit"]:
                 return false;
             case ["?" or "help"]:
-                terminal.Out.Write(Help);
+                terminal.Out.Write(
+                    BenchWords.Help
+                        + (plan.Meter is null ? string.Empty : BenchWords.MeterHelp)
+                        + (lines is TerminalLines ? BenchWords.KeyHelp : string.Empty)
+                );
                 return true;
             case ["back"]:
                 at = Math.Max(at - 1, 0);
@@ -124,14 +141,17 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             case ["always", .. var said]:
                 always = said;
                 return true;
-            case [var said] when said is Unsaid || Vocabulary.Circuits.Means(said, out _):
-                circuit = said is Unsaid ? null : said;
+            case [var said] when said is BenchWords.Unsaid || Vocabulary.Circuits.Means(said, out _):
+                SetCircuit(said is BenchWords.Unsaid ? null : said);
                 return true;
             case ["with", var used]:
-                instrument = used;
+                UseInstrument(used);
+                return true;
+            case ["why" or "fit", .. var rest] when rest.Length < 2:
+                Look(words[0], rest.Length > 0 ? rest[0] : stops[at].Name);
                 return true;
             case ["found" or "work" or "decide" or "wait", .. var rest]:
-                undo.Around(at, () => command([words[0], board.Assessment.Board.Id.Value, .. rest, .. SharedWith(words[0])]));
+                undo.Around(at, () => command([words[0], board.Assessment.Board.Id.Value, .. rest, .. WritingWith(words[0])]));
                 Renew();
                 return true;
             default:
@@ -139,96 +159,40 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
         }
     }
 
-    private bool Enter(string[] words)
+    private void SetCircuit(string? said)
     {
-        var known = stops.ToList().FindIndex(stop => stop.Name == words[0]);
-        if (known >= 0)
+        if (KindAt(stops[at].Name) is { } kind)
         {
-            at = known;
-            words = words[1..];
-            if (words.Length == 0)
-            {
-                return true;
-            }
+            memory.SetCircuit(instrument, kind, said);
         }
-
-        // A fuse or a switch has nothing to measure against, and can be open: it is entered by name, and the walk stays where it is.
-        if (known < 0 && words.Length > 1 && board.Assessment.Place(words[0]) is { IsEmpty: false })
+        else
         {
-            return EnterAside(words[0], words[1..]);
+            Say("  a test point is neither in the circuit nor lifted");
         }
-
-        var stop = stops[at];
-        var said = new SaidReading(stop.Name, stop.IsPoint ? words : [.. words, .. always])
-        {
-            Circuit = stop.IsPoint ? null : circuit,
-            Instrument = instrument,
-        };
-        var (entry, fault) = PreparedEntry.Of(board.Assessment, said, stop.Units);
-        if (entry is null)
-        {
-            Say($"  {fault}");
-            return true;
-        }
-
-        var bench = new BenchEntry(terminal, run) { IsBrief = true };
-        if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
-        {
-            // What was judged before it was written is how the board stands now.
-            Take(bench.After!);
-            at = Next(at + 1);
-        }
-
-        return true;
     }
 
-    private bool EnterAside(string place, string[] words)
+    private void UseInstrument(string used)
     {
-        var (entry, fault) = PreparedEntry.Of(
-            board.Assessment,
-            new SaidReading(place, [.. words, .. always]) { Circuit = circuit, Instrument = instrument }
-        );
-        if (entry is null)
+        instrument = used;
+        var known = board.Workshop.Instruments.Keys;
+        if (!known.Contains(used))
         {
-            Say($"  {fault}");
-            return true;
+            Say("  " + Nearest.Told($"instruments.yaml has no instrument '{used}'", Nearest.To(used, known)));
         }
-
-        var bench = new BenchEntry(terminal, run) { IsBrief = true };
-        if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
-        {
-            Take(bench.After!);
-        }
-
-        return true;
     }
 
-    private int Add(BenchEntry bench, PreparedEntry entry)
+    private void Look(string word, string place)
     {
-        var visit = plan.Visit with { Instrument = instrument ?? plan.Visit.Instrument };
-        var exit = bench.Add(board, visit, entry.Key, entry.Item, isSure: false, isTrial: false);
-        if (bench.Question is not { } question || exit == ExitCode.Clean)
-        {
-            return exit;
-        }
-
-        terminal.Out.Write($"  {question} y writes it all the same, anything else does not > ");
-        return Read() is { } answer && (answer is ['y'] || (Vocabulary.YesNo.Means(answer, out var isSure) && isSure))
-            ? bench.Add(board, visit, entry.Key, entry.Item, isSure: true, isTrial: false)
-            : exit;
+        terminal.Out.Flush();
+        var known = Known(place) ?? place;
+        command([word, board.Assessment.Board.Id.Value, known, .. plan.Looking]);
     }
 
     private string Day => plan.Visit.IsLate ? "as of " + plan.Visit.Date : "today";
 
-    private string? Read()
-    {
-        terminal.Out.Flush();
-        return terminal.In.ReadLine();
-    }
-
     // Where in its day it came is nothing that a wait would know.
-    private IEnumerable<string> SharedWith(string name) =>
-        plan.Came is { } came && name != "wait" ? [.. plan.Shared, "--came", came] : plan.Shared;
+    private IEnumerable<string> WritingWith(string name) =>
+        plan.Came is { } came && name != "wait" ? [.. plan.Writing, "--came", came] : plan.Writing;
 
     private void Renew()
     {
@@ -260,41 +224,11 @@ internal sealed class Session(Terminal terminal, RunOptions run, SessionPlan pla
             $"{stops.Count(stop => !stop.IsDone(board.Assessment, plan.Day))} of {stops.Count} places are still to be read {Day}"
         );
 
-    private void Say(string lines)
+    private void Say(string told, Func<string, string>? colour = null)
     {
-        foreach (var line in lines.Split('\n'))
+        foreach (var line in told.Split('\n'))
         {
-            terminal.Out.WriteLine(Printable.Of(line));
+            terminal.Out.WriteLine(colour is null ? Printable.Of(line) : colour(Printable.Of(line)));
         }
     }
-}
-
-/// <summary>What a session walks over, and what each of its entries says.</summary>
-/// <param name="Folder">The collection's folder.</param>
-/// <param name="Record">The file of the board, from there.</param>
-/// <param name="Visit">The visit that entries belong to.</param>
-/// <param name="Classes">The letters of the references wanted, or none for all.</param>
-/// <param name="Shared">The options that every other command is given.</param>
-internal sealed record SessionPlan(
-    string Folder,
-    string Record,
-    VisitHead Visit,
-    IReadOnlyCollection<string> Classes,
-    IReadOnlyList<string> Shared
-)
-{
-    /// <summary>The instrument, or null for the visit's.</summary>
-    public string? Instrument { get; init; }
-
-    /// <summary>The day that its entries are of.</summary>
-    public required DateOnly Day { get; init; }
-
-    /// <summary>Where in that day they came, where that was said.</summary>
-    public string? Came { get; init; }
-
-    /// <summary>Whether parts are read in the circuit: in, out or null.</summary>
-    public string? Circuit { get; init; }
-
-    /// <summary>True to stop at places read today too.</summary>
-    public bool IsAgain { get; init; }
 }

@@ -1,6 +1,8 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Bench;
@@ -19,13 +21,14 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     {
         var parts = board
             .Places.Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))
-            .Select(place => new Stop(place.Part.Ref.Value, IsPoint: false, ToMeasure.At(place), UnsaidUnits.Of(place.Values)));
+            .Select(place => For(place.Part.Ref.Value, isPoint: false, ToMeasure.At(place), MarkingLimits.Nominal(place.Values)));
         var points =
-            classes.Count > 0
-                ? []
-                : board.Points.Select(point => new Stop(point.Name.Value, IsPoint: true, ToMeasure.At(point), UnsaidUnits.Of(point)));
+            classes.Count > 0 ? [] : board.Points.Select(point => For(point.Name.Value, isPoint: true, ToMeasure.At(point), nominal: null));
         return [.. parts.Concat(points).Where(stop => stop.Expected.Count > 0)];
     }
+
+    private static Stop For(string name, bool isPoint, IReadOnlyList<Expected> expected, Quantity? nominal) =>
+        new(name, isPoint, expected, UnsaidUnits.For(expected, nominal));
 
     /// <summary>True when the place was read, or the point proved, on a day.</summary>
     public bool IsDone(BoardAssessment board, DateOnly day) =>

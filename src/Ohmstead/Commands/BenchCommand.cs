@@ -20,6 +20,11 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
     private readonly Option<bool> lifted = new("--lifted") { Description = "The parts are out of the circuit, or one leg is." };
     private readonly Option<bool> again = new("--again") { Description = "Stop at places that were read today too." };
 
+    private readonly Option<bool> plain = new("--plain")
+    {
+        Description = "Move no cursor and use no keys of the terminal, for screen readers. Otherwise OHMSTEAD_PLAIN.",
+    };
+
     public Command Build()
     {
         var command = options.DatedCommand(
@@ -37,22 +42,15 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
             classes,
             inCircuit,
             lifted,
-            again
+            again,
+            plain
         );
         command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
                 var visit = options.Visit(parsed, board, run, isMeasured: true);
                 var folder = options.FolderOf(parsed);
-                string[] shared =
-                [
-                    "--in",
-                    folder,
-                    "--as-of",
-                    IsoDate.Text(run.Today),
-                    .. visit.By is { } by ? ["--by", by] : Array.Empty<string>(),
-                    .. visit.IsLate ? ["--on", visit.Date] : Array.Empty<string>(),
-                ];
-                var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], shared)
+                string[] looking = ["--in", folder, "--as-of", IsoDate.Text(run.Today)];
+                var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], looking)
                 {
                     Circuit =
                         parsed.GetValue(inCircuit) ? "in"
@@ -62,6 +60,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
                     Came = parsed.GetValue(options.Came),
                     Day = options.DayOf(parsed, run),
                     IsAgain = parsed.GetValue(again),
+                    IsPlain = parsed.GetValue(plain),
                 };
                 return new Session(terminal, run, plan, other).Walk(board);
             }));

@@ -1,4 +1,5 @@
 using System.Text;
+using Ohmstead.Devices;
 
 namespace Ohmstead.Running;
 
@@ -25,25 +26,54 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     /// <summary>True when a person watches.</summary>
     public bool ShowsProgress { get; } = showsProgress;
 
+    /// <summary>The colours of results.</summary>
+    public Palette Colours { get; init; } = Palette.None;
+
+    /// <summary>The colours of what is said about the run.</summary>
+    public Palette ErrorColours { get; init; } = Palette.None;
+
+    /// <summary>Opens the terminal that a person types at, for its keys; null where nobody does, or wants it plain.</summary>
+    public Func<TerminalDevice?> OpenDevice { get; init; } = () => null;
+
 #pragma warning disable CA2000 // The terminal owns its writers and disposes of them.
     /// <summary>The process's own streams.</summary>
     public static Terminal OfProcess()
     {
         var utf8 = new UTF8Encoding(false);
         var streams = StandardStreams.Keep();
-        var output = streams.HasOut ? Console.OpenStandardOutput() : new ClosedOutput();
+        var output = streams.HasOut ? Output(1) : new ClosedOutput();
+        var (isOut, isError) = (streams.HasOut && IsTerminal(1), streams.HasError && IsTerminal(2));
+        var isPlain = Environment.GetEnvironmentVariable("OHMSTEAD_PLAIN") is { Length: > 0 };
+        var kind = Environment.GetEnvironmentVariable("TERM");
         return new(
             new StreamWriter(output, utf8, 32 << 10) { AutoFlush = false, NewLine = "\n" },
-            streams.HasError
-                ? new StreamWriter(Console.OpenStandardError(), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" }
-                : TextWriter.Null,
-            streams.HasError && !Console.IsErrorRedirected && Environment.GetEnvironmentVariable("CI") is null or "",
-            streams.HasIn ? new StreamReader(Console.OpenStandardInput(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null
+            streams.HasError ? new StreamWriter(Output(2), utf8, 1 << 10) { AutoFlush = true, NewLine = "\n" } : TextWriter.Null,
+            isError && Environment.GetEnvironmentVariable("CI") is null or "",
+            streams.HasIn ? new StreamReader(Input(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null
         )
         {
-            Width = !streams.HasOut || Console.IsOutputRedirected ? Usual : Math.Clamp(Console.WindowWidth, 40, Usual),
+            Width = isOut && ColumnsOf(1) is { } columns ? Math.Clamp(columns, 40, Usual) : Usual,
+            Colours = Palette.For(isOut && !isPlain, Environment.GetEnvironmentVariable),
+            ErrorColours = Palette.For(isError && !isPlain, Environment.GetEnvironmentVariable),
+            OpenDevice = () => isPlain || !streams.HasIn || !streams.HasOut ? null : TerminalDevice.Open(kind),
         };
     }
+
+    // The framework's console reads a terminal key by key, for which it changes the terminal and leaves its keypad changed. A terminal gives
+    // whole lines by itself.
+    private static Stream Input() => OperatingSystem.IsWindows() ? Console.OpenStandardInput() : new StandardInput();
+
+    private static Stream Output(int file) =>
+        !OperatingSystem.IsWindows() ? new StandardOutput(file)
+        : file == 1 ? Console.OpenStandardOutput()
+        : Console.OpenStandardError();
+
+    private static bool IsTerminal(int file) =>
+        OperatingSystem.IsWindows()
+            ? !(file == 1 ? Console.IsOutputRedirected : Console.IsErrorRedirected)
+            : TerminalDevice.IsTerminal(file);
+
+    private static int? ColumnsOf(int file) => OperatingSystem.IsWindows() ? Console.WindowWidth : TerminalDevice.SizeOf(file)?.Columns;
 
 #pragma warning restore CA2000
 

@@ -37,6 +37,9 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     /// <summary>True to tell verdicts alone, as in a row of readings.</summary>
     public bool IsBrief { get; init; }
 
+    /// <summary>False where it was told already, before it was written.</summary>
+    public bool IsTold { get; init; } = true;
+
     /// <summary>What is done to the entry, in a word, and what would be.</summary>
     public (string Is, string WouldBe) Done { get; init; } = ("added", "would add");
 
@@ -205,7 +208,10 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             }
         }
 
-        Verdicts(before, done);
+        if (IsTold)
+        {
+            Verdicts(before, done);
+        }
     }
 
     // Findings of other lines move with the lines; the check and the words stay.
@@ -219,7 +225,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             ?? board?.Proofs.FirstOrDefault(proof => proof.Proof.Spot == entry)?.Verdicts;
         foreach (var verdict in verdicts ?? [])
         {
-            terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Of("  " + verdict.Why)));
         }
 
         foreach (var finding in done.Result.Findings.Where(one => one.Check == Calibration && !WasThere(before, one)))

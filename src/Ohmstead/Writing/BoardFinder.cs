@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -21,7 +22,7 @@ internal static class BoardFinder
         var (found, result, alone) = Look(files, number, options);
         if (found is not null)
         {
-            return new(alone, found, result.Findings) { Collection = result.Workshop.Collection, Beside = files };
+            return new(alone, found, result.Findings) { Workshop = result.Workshop, Beside = files };
         }
 
         if (TellUnread(files, number, result, error))
@@ -106,7 +107,10 @@ internal static class BoardFinder
 internal sealed record FoundBoard(CollectionFolder Files, JudgedBoard Assessment, ImmutableArray<Finding> Findings)
 {
     /// <summary>What the collection says about itself.</summary>
-    public required CollectionFile Collection { get; init; }
+    public CollectionFile Collection => Workshop.Collection;
+
+    /// <summary>What boards refer to: instruments, lots, orders, designs.</summary>
+    public required Workshop Workshop { get; init; }
 
     /// <summary>The collection with all its boards.</summary>
     public required CollectionFolder Beside { get; init; }

@@ -1,4 +1,5 @@
-using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
@@ -9,38 +10,52 @@ namespace Ohmstead.Writing;
 /// <param name="units">The keys and units in the order in which numbers are said.</param>
 /// <remarks>A wrong guess cannot slip in unseen: the reading is shown with its unit and judged, and a factor of a thousand is asked about
 /// before it is written.</remarks>
-internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit)> units)
+internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit, string Words)> units)
 {
-    /// <summary>For a part: of a capacitor the capacitance in its marked unit, then the ESR in ohm; of a resistor its resistance in its
-    /// marked unit.</summary>
-    public static UnsaidUnits Of(PartValues part)
+    /// <summary>For a place, in the order in which its line names what to measure: the first in the unit of the marking, then those that
+    /// follow, up to the first that more than a figure must be said of.</summary>
+    /// <param name="expected">What is to be measured there, as its line names it.</param>
+    /// <param name="nominal">What the part is marked with, or null.</param>
+    public static UnsaidUnits For(IReadOnlyList<Expected> expected, Quantity? nominal)
     {
-        if (MarkingLimits.Nominal(part) is not { } nominal || part.Kind.Value.Family is PartFamily.Fuse)
+        var units = new List<(string Key, string Unit, string Words)>();
+        foreach (var one in expected)
         {
-            return new([]);
+            if (UnitOf(one, units.Count == 0 ? nominal : null) is not { } unit)
+            {
+                break;
+            }
+
+            units.Add((MeasuredKey.For(one.Measured).Name, unit, unit.Length > 0 ? unit : VerdictWords.Describe(one.Measured)));
         }
 
-        var print = QuantityText.Format(nominal);
-        var marked = print[(print.AsSpan().LastIndexOfAnyInRange('0', '9') + 1)..].Trim();
-        return part.Kind.Value.Family switch
-        {
-            PartFamily.Capacitor => new([("capacitance", marked), ("esr", "Ω")]),
-            PartFamily.Resistor or PartFamily.Coil => new([("resistance", marked)]),
-            PartFamily.Inductor => new([("inductance", marked), ("resistance", "Ω")]),
-            _ => new([]),
-        };
+        return new(units);
     }
 
-    /// <summary>For a test point that shows a voltage: volt, then the ripple in millivolt.</summary>
-    public static UnsaidUnits Of(TestPoint point) =>
-        new(
-            point.Measures == PointMeasure.Voltage ? [("voltage", "V"), ("ripple", "mV")]
-            : point.Measures == PointMeasure.Hours ? [("hours", string.Empty)]
-            : []
-        );
+    // Null where a figure alone could not be told from another, or says nothing alone: a leakage hangs on voltage and time.
+    private static string? UnitOf(Expected expected, Quantity? nominal) =>
+        expected.Measured switch
+        {
+            Measured.Leakage or Measured.Insulation or Measured.VoltageLoss => null,
+            Measured.Esr => "Ω",
+            Measured.LossFactor or Measured.Gain or Measured.Hours => string.Empty,
+            Measured.Voltage or Measured.ForwardVoltage => "V",
+            Measured.Ripple => "mV",
+            Measured.Resistance when nominal is not { Dimension: Dimension.Resistance } => "Ω",
+            _ when nominal is { } marked => UnitIn(marked),
+            _ when expected.Limit?.Interval is { Upper: { } upper } interval
+                    && (interval.Lower is not { } lower || UnitIn(lower) == UnitIn(upper)) => UnitIn(upper),
+            _ => null,
+        };
 
-    /// <summary>What the numbers mean, for a prompt: <c>µF, Ω</c>.</summary>
-    public string Words => string.Join(", ", units.Select(unit => unit.Unit.Length > 0 ? unit.Unit : unit.Key));
+    private static string UnitIn(Quantity quantity)
+    {
+        var print = QuantityText.Format(quantity);
+        return print[(print.AsSpan().LastIndexOfAnyInRange('0', '9') + 1)..].Trim();
+    }
+
+    /// <summary>What the numbers mean, for a prompt: <c>µF, Ω</c>, <c>nF, dissipation factor</c>.</summary>
+    public string Words => string.Join(", ", units.Select(unit => unit.Words));
 
     /// <summary>The same words, each bare number with its key and unit.</summary>
     public IReadOnlyList<string> Say(IReadOnlyList<string> words)
