@@ -35,6 +35,7 @@ internal static class Reads
             "design" => FileBinding.Design(path, nodes).Findings,
             "collection" => FileBinding.Collection(path, nodes).Findings,
             "instruments" => FileBinding.Instruments(path, nodes).Findings,
+            "meters" => MeterBinding.Meters(path, nodes).Findings,
             _ => FileBinding.Stock(path, nodes).Findings,
         };
     }

@@ -237,9 +237,15 @@ public static class BenchBinding
         };
     }
 
-    // The range of a meter is in the unit of what it shows.
+    // The range of a meter is in the unit of what it shows; where nothing is said to be shown, it may be in any.
     private static Written<Quantity>? Range(Fields fields, ImmutableArray<ReadValue>.Builder values) =>
-        values.Count > 0 ? fields.Quantity("range", MeasuredDimension.From(values[0].Measured)) : null;
+        fields.Quantity(
+            "range",
+            values.Count > 0
+                ? MeasuredDimension.From(values[0].Measured)
+                : Enum.GetValues<Dimension>()
+                    .FirstOrDefault(dimension => QuantityText.Parse(fields.Raw("range"), dimension).Is(out _, out _), Dimension.Voltage)
+        );
 
     private static Photograph? Photo(Fields fields) =>
         (fields.Text("file"), fields.Text("shows")) is ({ } file, { } shows) ? new(file, shows, fields.Spot) : null;

@@ -125,7 +125,7 @@ public static class FileBinding
             return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
         });
 
-    private static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read)
+    internal static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read)
         where T : class
     {
         if (text.Root is not { } root)

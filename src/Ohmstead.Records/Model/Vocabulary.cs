@@ -131,6 +131,38 @@ public static class Vocabulary
             (Measured.Temperature, "temperature")
         );
 
+    /// <summary>Whether a meter is asked or listened to.</summary>
+    public static WordList<MeterTalk> MeterTalks { get; } = new((MeterTalk.Lines, "lines"), (MeterTalk.Scpi, "scpi"));
+
+    /// <summary>What parts the fields of a meter's line.</summary>
+    public static WordList<MeterSeparator> MeterSeparators { get; } =
+        new((MeterSeparator.Comma, "commas"), (MeterSeparator.Semicolon, "semicolons"), (MeterSeparator.Spaces, "spaces"));
+
+    /// <summary>What a field of a meter's line holds.</summary>
+    public static WordList<MeterHolds> MeterFields { get; } =
+        new(
+            (new(MeterFieldRole.Measured, Measured.Capacitance), "capacitance"),
+            (new(MeterFieldRole.Measured, Measured.Esr), "esr"),
+            (new(MeterFieldRole.Measured, Measured.LossFactor), "loss_factor"),
+            (new(MeterFieldRole.Measured, Measured.Leakage), "leakage"),
+            (new(MeterFieldRole.Measured, Measured.Insulation), "insulation"),
+            (new(MeterFieldRole.Measured, Measured.Resistance), "resistance"),
+            (new(MeterFieldRole.Measured, Measured.Inductance), "inductance"),
+            (new(MeterFieldRole.Measured, Measured.Voltage), "voltage"),
+            (new(MeterFieldRole.Measured, Measured.Ripple), "ripple"),
+            (new(MeterFieldRole.Measured, Measured.Current), "current"),
+            (new(MeterFieldRole.Measured, Measured.ForwardVoltage), "forward_voltage"),
+            (new(MeterFieldRole.Measured, Measured.Gain), "gain"),
+            (new(MeterFieldRole.Measured, Measured.Frequency), "frequency"),
+            (new(MeterFieldRole.Measured, Measured.Temperature), "temperature"),
+            (new(MeterFieldRole.Reading, null), "reading"),
+            (new(MeterFieldRole.Quantity, null), "quantity"),
+            (new(MeterFieldRole.Unit, null), "unit"),
+            (new(MeterFieldRole.Range, null), "range"),
+            (new(MeterFieldRole.Status, null), "status"),
+            (new(MeterFieldRole.Nothing, null), "nothing")
+        );
+
     /// <summary>How much a finding matters.</summary>
     public static WordList<ObservedSeverity> Severities { get; } =
         new(

@@ -70,12 +70,8 @@ public static class BenchShape
         Key.Quantity("temperature", Dimension.Temperature, "Temperature read, or at which the reading was taken.", "21 °C");
     public static Key Hours { get; } = Key.Number("hours", "Hours of soak.", "4");
     public static Key Result { get; } = Key.Word("result", Vocabulary.Results, "neither pass nor fail", "The result of a functional test.");
-    public static Key Range { get; } =
-        Key.AnyQuantity(
-            "range",
-            "The range that the meter was on, in the unit of what was read first; decides which of its accuracies counts.",
-            "100 µF"
-        );
+    public static Key Range { get; } = RangeLike("100 µF");
+    public static Key RangeOfProof { get; } = RangeLike("60 V");
     public static Key Method { get; } = Key.Text("method", "How it was measured or tested.", "four-wire");
     public static Key Verdict { get; } =
         Key.Word(
@@ -127,6 +123,13 @@ public static class BenchShape
         Key.Text("file", "The picture, from the root of the collection.", "photos/SP-0007/front.png").Needed();
     public static Key Shows { get; } = Key.Text("shows", "What the picture shows, in words.", "C12 with the worn print beside it").Needed();
 #pragma warning restore CS1591
+
+    private static Key RangeLike(string example) =>
+        Key.AnyQuantity(
+            "range",
+            "The range that the meter was on, in the unit of what was read first; decides which of its accuracies counts.",
+            example
+        );
 
     /// <summary>Something seen.</summary>
     public static Shape Found { get; } =
@@ -231,7 +234,7 @@ public static class BenchShape
                 Temperature,
                 Hours,
                 Result,
-                Range,
+                RangeOfProof,
                 Instrument,
                 Verdict,
                 Corrects,

@@ -3,7 +3,7 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Shapes;
 
-/// <summary>The five files a collection consists of. Each has a JSON schema of the same name in <c>schema/</c>.</summary>
+/// <summary>The six files a collection consists of. Each has a JSON schema of the same name in <c>schema/</c>.</summary>
 public static class FileShapes
 {
     private static readonly Key Format = Key.Count("format", "The version of the record format; 1 when not said.", "1");
@@ -344,7 +344,7 @@ public static class FileShapes
             ]
         );
 
-    /// <summary>All five with the names of their schemas.</summary>
+    /// <summary>All six with the names of their schemas.</summary>
     public static IReadOnlyList<(string SchemaName, Shape Shape)> All { get; } =
-    [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("stock", Stock)];
+    [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("meters", MeterShape.File), ("stock", Stock)];
 }

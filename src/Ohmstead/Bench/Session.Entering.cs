@@ -205,7 +205,8 @@ internal sealed partial class Session
         while (true)
         {
             terminal.Out.Flush();
-            var (reading, fault) = meter.Read(lines.IsStopped);
+            var isStopped = false;
+            var (reading, fault) = meter.Read(() => isStopped |= lines.IsStopped());
             if (reading is null)
             {
                 Say($"  {fault}", terminal.Colours.Doubtful);

@@ -39,7 +39,7 @@ internal sealed record RunResult(Workshop Workshop, IReadOnlyList<BoardSummary> 
 internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
 {
     /// <summary>The files that boards share, at the root of a collection.</summary>
-    internal static IReadOnlyList<string> SharedFiles { get; } = ["collection.yaml", "instruments.yaml", "stock.yaml"];
+    internal static IReadOnlyList<string> SharedFiles { get; } = ["collection.yaml", "instruments.yaml", "meters.yaml", "stock.yaml"];
 
     /// <summary>Runs.</summary>
     /// <param name="progress">Told the number of boards done, from any worker.</param>

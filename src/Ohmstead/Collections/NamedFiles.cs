@@ -5,7 +5,7 @@ namespace Ohmstead.Collections;
 /// <param name="Paths">Their paths from its root, in ordinal order, each once.</param>
 internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string> Paths)
 {
-    private static readonly string[] Shared = ["collection.yaml", "instruments.yaml", "stock.yaml"];
+    private static readonly string[] Shared = ["collection.yaml", "instruments.yaml", "meters.yaml", "stock.yaml"];
 
     /// <summary>Sorts what was named by collection.</summary>
     /// <param name="names">Files and folders.</param>
@@ -40,8 +40,8 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
             {
                 return (
                     [],
-                    $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml and "
-                        + "stock.yaml"
+                    $"'{name}' is no record: a board or a design is a .md file; the others are collection.yaml, instruments.yaml, "
+                        + "meters.yaml and stock.yaml"
                 );
             }
 

@@ -16,6 +16,8 @@ internal static class WorkshopLoader
         var collection = Load(folder.Named("collection.yaml"), FileForm.Yaml, FileShapes.Collection, FileBinding.Collection);
         var instruments = Load(folder.Named("instruments.yaml"), FileForm.Yaml, FileShapes.Instruments, FileBinding.Instruments);
         var stock = Load(folder.Named("stock.yaml"), FileForm.Yaml, FileShapes.Stock, FileBinding.Stock);
+        // Nothing is judged by how meters talk: what is wrong with it is told, and that is all.
+        _ = Load(folder.Named("meters.yaml"), FileForm.Yaml, MeterShape.File, MeterBinding.Meters);
         var designs = new List<DesignFile>();
         var unread = new HashSet<string>(StringComparer.Ordinal);
         foreach (var path in folder.Designs)

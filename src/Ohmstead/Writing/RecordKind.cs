@@ -5,7 +5,7 @@ using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Writing;
 
-/// <summary>Which of the five files of a collection a file is, told by its path from the root.</summary>
+/// <summary>Which of the six files of a collection a file is, told by its path from the root.</summary>
 /// <param name="Form">Front matter with a body, or plain YAML.</param>
 /// <param name="Findings">What is wrong with its content, as far as it can be told from the file alone.</param>
 internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, ImmutableArray<Finding>> Findings)
@@ -14,6 +14,7 @@ internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, Immut
     private static readonly RecordKind Design = new(FileForm.Markdown, (path, text) => FileBinding.Design(path, text).Findings);
     private static readonly RecordKind Collection = new(FileForm.Yaml, (path, text) => FileBinding.Collection(path, text).Findings);
     private static readonly RecordKind Instruments = new(FileForm.Yaml, (path, text) => FileBinding.Instruments(path, text).Findings);
+    private static readonly RecordKind Meters = new(FileForm.Yaml, (path, text) => MeterBinding.Meters(path, text).Findings);
     private static readonly RecordKind Stock = new(FileForm.Yaml, (path, text) => FileBinding.Stock(path, text).Findings);
 
     /// <summary>True for a board, whose readings have verdicts.</summary>
@@ -25,6 +26,7 @@ internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, Immut
         {
             "collection.yaml" => Collection,
             "instruments.yaml" => Instruments,
+            "meters.yaml" => Meters,
             "stock.yaml" => Stock,
             _ when !path.EndsWith(".md", StringComparison.Ordinal) => null,
             _ => path.StartsWith("designs/", StringComparison.Ordinal) ? Design : Board,

@@ -26,7 +26,7 @@ internal static class SaidIndication
             {
                 var next = words[++at];
                 word =
-                    sign == ">" && next == "range" && word.EndsWith(Over, StringComparison.Ordinal)
+                    sign == ">" && $"{Over} {next}" == IndicationText.OverRange && word.EndsWith(Over, StringComparison.Ordinal)
                         ? before + IndicationText.OverRange
                         : before + sign + next;
                 if (at + 1 < words.Count && IsNumber(next) && IsUnit(words[at + 1]))

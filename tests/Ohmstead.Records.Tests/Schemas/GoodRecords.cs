@@ -10,6 +10,7 @@ internal static class GoodRecords
             "design" => Design,
             "collection" => Collection,
             "instruments" => Instruments,
+            "meters" => Meters,
             _ => Stock,
         };
 
@@ -95,6 +96,23 @@ internal static class GoodRecords
             accuracy:
               - { measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF, up_to: 2000 µF }
         note: none
+        """;
+
+    private const string Meters = """
+        meters:
+          - meter: bridge
+            what: LCR bridge at a socket
+            instrument: bridge-1
+            talks: scpi
+            ask: FETCh?
+            ask_range: SENSe:CAPacitance:RANGe?
+            ask_frequency: FREQuency?
+            separator: commas
+            overload: OL ----
+            fields:
+              - { holds: capacitance, unit: F }
+              - { holds: status, good: 0 +0 }
+              - { holds: quantity, names: [{ says: R, is: resistance }] }
         """;
 
     private const string Stock = """
