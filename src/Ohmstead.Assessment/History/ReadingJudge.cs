@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Assessment.Workshops;
-using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.History;
@@ -73,7 +73,14 @@ public sealed class ReadingJudge(Workshop workshop)
         {
             var value = read[at];
             var limits = limitsKnown.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(value, limits, circuit, MeterOf(instrument, value, visit, RangeOf(reading.Values, value, reading.Range)), RuleFor(values), values);
+            var verdict = Judge.Decide(
+                value,
+                limits,
+                circuit,
+                MeterOf(instrument, value, visit, RangeOf(reading.Values, value, reading.Range)),
+                RuleFor(values),
+                values
+            );
             verdicts.Add(
                 verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.For(values) is { } usual
                     ? verdict with

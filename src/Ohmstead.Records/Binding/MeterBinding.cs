@@ -8,8 +8,7 @@ namespace Ohmstead.Records.Binding;
 public static class MeterBinding
 {
     /// <summary>Reads it.</summary>
-    public static FileReading<MetersFile> Meters(string path, NodeReading text) =>
-        FileBinding.Read(path, text, MeterShape.File, fields =>
+    public static FileReading<MetersFile> Meters(string path, NodeReading text) => FileBinding.Read(path, text, MeterShape.File, fields =>
         {
             _ = fields.Text("note");
             return new MetersFile(path, BenchBinding.Named(fields, "meters", "meter", Meter).Items);
@@ -41,7 +40,9 @@ public static class MeterBinding
                 fields.Text("unit"),
                 fields.Text("good"),
                 BenchBinding.Each(fields, "names", name =>
-                    (name.Text("says"), name.Word("is", Vocabulary.MeterFields)) is ({ } says, { } means) ? new MeterName(says, means) : null
+                    (name.Text("says"), name.Word("is", Vocabulary.MeterFields)) is ({ } says, { } means)
+                        ? new MeterName(says, means)
+                        : null
                 )
             );
 }

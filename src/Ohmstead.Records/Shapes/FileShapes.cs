@@ -346,5 +346,12 @@ public static class FileShapes
 
     /// <summary>All six with the names of their schemas.</summary>
     public static IReadOnlyList<(string SchemaName, Shape Shape)> All { get; } =
-    [("board", Board), ("collection", Collection), ("design", Design), ("instruments", Instruments), ("meters", MeterShape.File), ("stock", Stock)];
+    [
+        ("board", Board),
+        ("collection", Collection),
+        ("design", Design),
+        ("instruments", Instruments),
+        ("meters", MeterShape.File),
+        ("stock", Stock),
+    ];
 }

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Prompt;

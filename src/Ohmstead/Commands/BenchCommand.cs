@@ -103,7 +103,11 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
 
     private static void AtLeastOne(OptionResult result)
     {
-        if (result.Tokens.Count > 0 && int.TryParse(result.Tokens[0].Value, CultureInfo.InvariantCulture, out var count) && count is < 1 or > 3600)
+        if (
+            result.Tokens.Count > 0
+            && int.TryParse(result.Tokens[0].Value, CultureInfo.InvariantCulture, out var count)
+            && count is < 1 or > 3600
+        )
         {
             result.AddError("--wait takes 1 to 3600 seconds");
         }

@@ -79,12 +79,12 @@ internal sealed class CheckCommand(Terminal terminal)
         return ExitCode.Usage;
     }
 
-    private static IFindingsWriter WriterFor(string form, CollectionFolder folder) =>
+    private IFindingsWriter WriterFor(string form, CollectionFolder folder) =>
         form switch
         {
             "json" => new JsonFindings(),
             "annotations" => new AnnotationFindings(Prefix(folder)),
-            _ => new TextFindings(MostPerFile, MostInAll),
+            _ => new TextFindings(MostPerFile, MostInAll, terminal.Colours),
         };
 
     // Annotations name files from the root of the repository, which is where a workflow runs.

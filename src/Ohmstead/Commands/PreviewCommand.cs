@@ -88,7 +88,7 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, null).Write();
             interruption.TakeBackBy(null);
-            new TextFindings(5, 20).Write(terminal.Out, built.Result, files, built.Exit);
+            new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, built.Exit);
             foreach (var note in built.Notes)
             {
                 terminal.Out.WriteLine(Printable.Of(note));

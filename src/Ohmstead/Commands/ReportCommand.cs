@@ -71,7 +71,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             interruption.TakeBackBy(target.Abandon);
             var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit), parsed.GetValue(site)).Write();
             var exit = built.Exit;
-            new TextFindings(5, 20).Write(terminal.Out, built.Result, files, exit);
+            new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, exit);
             foreach (var note in built.Notes)
             {
                 terminal.Out.WriteLine(Printable.Of(note));

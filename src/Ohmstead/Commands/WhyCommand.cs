@@ -234,7 +234,7 @@ internal sealed class WhyCommand(Terminal terminal)
     {
         foreach (var verdict in verdicts)
         {
-            Line($"  {verdict.Why}");
+            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Of($"  {verdict.Why}")));
             if (verdict.Limit is not { } limit)
             {
                 Lines(verdict.Remarks.Select(remark => remark.Text), "    ");

@@ -31,8 +31,8 @@ internal sealed class LineModes
     /// <summary>The modes of an open file; null where it is no terminal and no serial port.</summary>
     public static LineModes? From(int file)
     {
-        var form = new byte[Room];
-        return IsKnown && DeviceCalls.GetModes(file, form) == 0 ? new(form) : null;
+        var found = new byte[Room];
+        return IsKnown && DeviceCalls.GetModes(file, found) == 0 ? new(found) : null;
     }
 
     /// <summary>Puts these modes in force, after what was written has gone out; what was typed stays.</summary>
@@ -109,8 +109,8 @@ internal sealed class LineModes
                 _ => null,
             };
 
-    private static uint Read(byte[] form, int at) => BinaryPrimitives.ReadUInt32LittleEndian(form.AsSpan(at));
+    private static uint Read(byte[] of, int at) => BinaryPrimitives.ReadUInt32LittleEndian(of.AsSpan(at));
 
-    private static void Change(byte[] form, int at, uint off, uint on) =>
-        BinaryPrimitives.WriteUInt32LittleEndian(form.AsSpan(at), (Read(form, at) & ~off) | on);
+    private static void Change(byte[] of, int at, uint off, uint on) =>
+        BinaryPrimitives.WriteUInt32LittleEndian(of.AsSpan(at), (Read(of, at) & ~off) | on);
 }

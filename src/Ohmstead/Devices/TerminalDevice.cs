@@ -33,7 +33,10 @@ internal sealed class TerminalDevice : IDisposable
         AppDomain.CurrentDomain.ProcessExit += AtExit;
         // The system's own answer follows, and ends it.
         registrations.Add(PosixSignalRegistration.Create(PosixSignal.SIGQUIT, _ => Put(found)));
-        registrations.Add(PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => isChanged = true));
+        if (!OperatingSystem.IsWindows())
+        {
+            registrations.Add(PosixSignalRegistration.Create(PosixSignal.SIGWINCH, _ => isChanged = true));
+        }
     }
 
     /// <summary>Whether keys and screen are a terminal whose cursor can be moved.</summary>

@@ -10,7 +10,10 @@ namespace Ohmstead.Meters;
 /// <param name="meter">The description.</param>
 internal sealed class LineMeaning(Meter meter)
 {
-    private readonly HashSet<string> overload = [.. (meter.Overload?.Value ?? string.Empty).Split(' ', StringSplitOptions.RemoveEmptyEntries)];
+    private readonly HashSet<string> overload =
+    [
+        .. (meter.Overload?.Value ?? string.Empty).Split(' ', StringSplitOptions.RemoveEmptyEntries),
+    ];
 
     /// <summary>Reads a line.</summary>
     public MeterAnswer Read(string line)
@@ -106,7 +109,9 @@ internal sealed class LineMeaning(Meter meter)
 
     private bool IsCondition(string key) =>
         key == BenchShape.Frequency.Name
-        && meter.Fields.Any(field => field.Holds.Value is { Role: MeterFieldRole.Reading } or { Measured: not null and not Measured.Frequency });
+        && meter.Fields.Any(field =>
+            field.Holds.Value is { Role: MeterFieldRole.Reading } or { Measured: not null and not Measured.Frequency }
+        );
 
     private static Dimension? FirstDimension(string key) =>
         BenchShape.Reading.PlaceOf(key) is >= 0 and var place ? BenchShape.Reading.Keys[place].Dimension : null;

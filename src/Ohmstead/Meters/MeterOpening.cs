@@ -1,11 +1,9 @@
-using System.Text;
 using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Running;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Meters;
@@ -22,6 +20,7 @@ internal static class MeterOpening
     /// <summary>The usual name of the file of descriptions, in the folder of the collection.</summary>
     public const string FileName = "meters.yaml";
 
+#pragma warning disable CA2000 // Whoever opened a meter has its wire, and disposes of both.
     /// <summary>Opens it.</summary>
     /// <returns>The meter, what it is in instruments.yaml where that is written, and what is told of it; or why there is none.</returns>
     public static (IMeter? Meter, string? Instrument, string Told) Open(MeterWish wish, CollectionFolder folder)
@@ -47,7 +46,8 @@ internal static class MeterOpening
             IWire wire = address.Path is { } port
                 ? SerialWire.Open(port, address.Serial)
                 : SocketWire.Connect(address.Host!, address.Port, wish.Patience);
-            return described is { Talks.Value: MeterTalk.Lines } ? (
+            return described is { Talks.Value: MeterTalk.Lines }
+                ? (
                     new LineMeter(wire, wish.Patience, described),
                     described.Instrument?.Value,
                     $"listening to {described.Name.Value} at {wish.Said}"
@@ -59,6 +59,8 @@ internal static class MeterOpening
             return (null, null, $"the meter cannot be opened: {problem.Message}");
         }
     }
+
+#pragma warning restore CA2000
 
     private static (IMeter? Meter, string? Instrument, string Told) Greeted(ScpiMeter meter, Meter? described, string said)
     {
@@ -98,14 +100,18 @@ internal static class MeterOpening
         {
             return (
                 null,
-                Nearest.Told($"{path} describes no meter '{name}'", Nearest.To(name, read.File?.Meters.Select(meter => meter.Name.Value) ?? []))
+                Nearest.Told(
+                    $"{path} describes no meter '{name}'",
+                    Nearest.To(name, read.File?.Meters.Select(meter => meter.Name.Value) ?? [])
+                )
             );
         }
 
-        return new[] { found.Ask, found.AskRange, found.AskFrequency }.FirstOrDefault(query =>
-            query is not null && !ScpiWords.IsHarmless(query.Value)
-        )
-            is { } query
+        return
+            new[] { found.Ask, found.AskRange, found.AskFrequency }.FirstOrDefault(query =>
+                query is not null && !ScpiWords.IsHarmless(query.Value)
+            )
+                is { } query
             ? (null, $"'{query.Value}' is not sent: one query is, such as FETCh? or SENSe:CAPacitance:RANGe?, that sets nothing")
             : (found, null);
     }

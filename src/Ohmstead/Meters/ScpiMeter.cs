@@ -81,12 +81,10 @@ internal sealed class ScpiMeter(IWire wire, TimeSpan patience, Meter? meter) : I
         }
 
         return MeterAnswer.With(
-            new(
-                [
-                    (MeasuredKey.For(measured).Name, QuantityText.Format(read)),
-                    .. Aside($"SENS:{path}:RANG?", BenchShape.Range, unit, MeasuredDimension.From(measured), isStopped),
-                ]
-            )
+            new([
+                (MeasuredKey.For(measured).Name, QuantityText.Format(read)),
+                .. Aside($"SENS:{path}:RANG?", BenchShape.Range, unit, MeasuredDimension.From(measured), isStopped),
+            ])
         );
     }
 

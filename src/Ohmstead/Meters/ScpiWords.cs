@@ -1,4 +1,3 @@
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Meters;
@@ -16,7 +15,21 @@ internal static class ScpiWords
     public const string Function = "SENS:FUNC?";
 
     // The last word of a query that only asks. MEASure? is not among them: it sets the meter before it reads.
-    private static readonly string[] Harmless = ["READ", "FETC", "FETCH", "FREQ", "FREQUENCY", "RANG", "RANGE", "UPP", "UPPER", "CW", "FUNC", "FUNCTION"];
+    private static readonly string[] Harmless =
+    [
+        "READ",
+        "FETC",
+        "FETCH",
+        "FREQ",
+        "FREQUENCY",
+        "RANG",
+        "RANGE",
+        "UPP",
+        "UPPER",
+        "CW",
+        "FUNC",
+        "FUNCTION",
+    ];
 
     private static readonly (string Short, string Long, Measured Measured, string Unit)[] Functions =
     [

@@ -29,26 +29,26 @@ internal sealed class SerialWire : IWire
         }
 
         var noTerminal = OperatingSystem.IsMacOS() ? 0x20000 : 0x100;
-        var file = DeviceCalls.Open(path, SystemNumbers.ReadAndWrite | noTerminal | SystemNumbers.AtOnce | SystemNumbers.Close);
-        if (file.IsInvalid)
+        var port = DeviceCalls.Open(path, SystemNumbers.ReadAndWrite | noTerminal | SystemNumbers.AtOnce | SystemNumbers.Close);
+        if (port.IsInvalid)
         {
             throw new IOException($"{path}: {Marshal.GetPInvokeErrorMessage(Marshal.GetLastPInvokeError())}");
         }
 
-        var number = file.DangerousGetHandle().ToInt32();
+        var number = port.DangerousGetHandle().ToInt32();
         if (LineModes.From(number) is not { } found)
         {
-            file.Dispose();
+            port.Dispose();
             throw new IOException($"{path} is no serial port");
         }
 
         if (found.Serial(settings)?.Set(number) is not true)
         {
-            file.Dispose();
+            port.Dispose();
             throw new IOException($"{path} cannot be set to {settings.Speed} bits a second");
         }
 
-        return new(file, found);
+        return new(port, found);
     }
 
     /// <inheritdoc/>

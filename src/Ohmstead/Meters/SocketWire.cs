@@ -16,16 +16,16 @@ internal sealed class SocketWire : IWire
     /// <exception cref="IOException">Nobody answers there.</exception>
     public static SocketWire Connect(string host, int port, TimeSpan patience)
     {
-        var socket = new Socket(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
+        var opened = new Socket(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
         try
         {
             using var end = new CancellationTokenSource(patience);
-            socket.ConnectAsync(host, port, end.Token).AsTask().GetAwaiter().GetResult();
-            return new(socket);
+            opened.ConnectAsync(host, port, end.Token).AsTask().GetAwaiter().GetResult();
+            return new(opened);
         }
         catch (Exception problem) when (problem is SocketException or OperationCanceledException or ArgumentException)
         {
-            socket.Dispose();
+            opened.Dispose();
             throw new IOException(
                 problem is OperationCanceledException ? $"{host}:{port} does not answer" : $"{host}:{port}: {problem.Message}",
                 problem

@@ -25,10 +25,8 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
         var state = boards.Select(board => BoardStates.Words(board.State).Length).DefaultIfEmpty().Max();
         foreach (var board in boards)
         {
-            Line(
-                $"{Printable.Of(board.Id.Value).PadRight(number)}  {BoardStates.Words(board.State).PadRight(state)}  {board.Title}",
-                Below
-            );
+            var (id, words) = (Printable.Of(board.Id.Value).PadRight(number) + "  ", BoardStates.Words(board.State));
+            Line($"{id}{words.PadRight(state)}  {board.Title}", Below, (id.Length, words.Length, Colour(board)));
             if (!isBrief)
             {
                 Rest(board);
@@ -89,11 +87,27 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
         );
     }
 
-    private void Line(string text, string indent)
+    // What can hurt and what is broken stands out, and so does what may run; the words say it.
+    private Func<string, string> Colour(BoardSummary board) =>
+        board.State switch
+        {
+            BoardState.MakeSafe or BoardState.FaultStands => terminal.Colours.Wrong,
+            BoardState.FitToRun when board.IsFitButOverdue => terminal.Colours.Doubtful,
+            BoardState.FitToRun => terminal.Colours.Right,
+            _ => static words => words,
+        };
+
+    private void Line(string text, string indent, (int Start, int Length, Func<string, string> Colour)? painted = null)
     {
+        var isFirst = true;
         foreach (var line in WordWrap.Lines(Printable.Of(text).TrimEnd(), terminal.Width, indent))
         {
-            terminal.Out.WriteLine(line);
+            terminal.Out.WriteLine(
+                isFirst && painted is var (start, length, colour) && line.Length >= start + length
+                    ? line[..start] + colour(line.Substring(start, length)) + line[(start + length)..]
+                    : line
+            );
+            isFirst = false;
         }
     }
 }

@@ -8,9 +8,14 @@ using Ohmstead.Running;
 namespace Ohmstead.Output;
 
 /// <summary>Findings for people: place, message, the line itself with a mark under it, the next step.</summary>
-internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWriter
+/// <param name="mostPerFile">How many of a file are shown.</param>
+/// <param name="mostInAll">How many are shown.</param>
+/// <param name="colours">The colours of where they are shown; null for none.</param>
+internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colours = null) : IFindingsWriter
 {
     private const int Widest = 100;
+
+    private Palette Colours => colours ?? Palette.None;
 
     /// <inheritdoc/>
     public void Write(TextWriter target, RunResult result, CollectionFolder folder, int exitCode)
@@ -83,12 +88,12 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll) : IFindingsWr
     // Those that are counted behind one that is told, too.
     private static int All(IEnumerable<Finding> findings) => findings.Sum(finding => 1 + finding.More);
 
-    private static void WriteOne(TextWriter target, Finding finding, SourceText? source)
+    private void WriteOne(TextWriter target, Finding finding, SourceText? source)
     {
         var severity = finding.Severity switch
         {
-            Severity.Error => "error",
-            Severity.Warning => "warning",
+            Severity.Error => Colours.Wrong("error"),
+            Severity.Warning => Colours.Doubtful("warning"),
             _ => "note",
         };
         target.WriteLine($"{Printable.Of(finding.Place.ToString())}: {severity}: {Printable.Of(finding.Message)} [{finding.Check}]");

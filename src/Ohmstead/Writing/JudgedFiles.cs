@@ -36,7 +36,9 @@ internal static class JudgedFiles
     /// <summary>Tells one finding that keeps a text from being written.</summary>
     public static void Tell(Terminal terminal, Finding finding)
     {
-        terminal.Error.WriteLine(Printable.Of($"{finding.Place}: {finding.Message} [{finding.Check}]"));
+        terminal.Error.WriteLine(
+            $"{Printable.Of(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Of(finding.Message))} [{finding.Check}]"
+        );
         if (finding.NextStep is { } next)
         {
             terminal.Error.WriteLine(Printable.Of($"  = {next}"));

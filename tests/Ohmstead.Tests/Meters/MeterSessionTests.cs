@@ -52,7 +52,10 @@ public sealed class MeterSessionTests
         var run = Bench(copy, "C3\nout\n\n\nquit\n", "--from", meter.Place, "--meter", "bench-bridge");
         Assert.Equal((0, string.Empty), (run.Exit, run.Error));
         Assert.Contains($"the meter at {meter.Place} says that it is Invented,B1,0,1\n", run.Out, StringComparison.Ordinal);
-        var shown = run.Out.IndexOf("  the meter shows capacitance 46.1 µF, esr 900 mΩ, frequency 120 Hz, range 100 µF\n", StringComparison.Ordinal);
+        var shown = run.Out.IndexOf(
+            "  the meter shows capacitance 46.1 µF, esr 900 mΩ, frequency 120 Hz, range 100 µF\n",
+            StringComparison.Ordinal
+        );
         var judged = run.Out.IndexOf("  capacitance 46.1 µF against 37.6 µF", StringComparison.Ordinal);
         var asked = run.Out.IndexOf("  Enter takes it, r reads again, anything else leaves it > ", StringComparison.Ordinal);
         Assert.True(shown > 0 && shown < judged && judged < asked, run.Out);
@@ -83,7 +86,11 @@ public sealed class MeterSessionTests
         using var copy = CollectionCopy.Make();
         copy.Write("meters.yaml", Description);
         var before = copy.Read(Board);
-        using var meter = new SimulatedMeter(query => query == "FETCh?" ? shown + "\n" : "120\n");
+        using var meter = new SimulatedMeter(query =>
+            query == "FETCh?" ? shown + "\n"
+            : query == "FREQuency?" ? "120\n"
+            : "1E-4\n"
+        );
         var run = Bench(copy, typed, "--from", meter.Place, "--meter", "bench-bridge", "--wait", "1");
         Assert.Contains(told, run.Out + run.Error, StringComparison.Ordinal);
         Assert.Equal(before, copy.Read(Board));
@@ -107,7 +114,11 @@ public sealed class MeterSessionTests
         var run = Bench(copy, "R1\n\n\nC3\n\nquit\n", "--from", meter.Place, "--instrument", "meter-1");
         Assert.Contains("- { part: R1, resistance: 1.49 kΩ, range: 10 kΩ }", copy.Read(Board), StringComparison.Ordinal);
         // A resistance across a capacitor is no ESR.
-        Assert.Contains("C3 is measured in capacitance, esr, leakage, and the meter shows resistance; nothing was taken", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "C3 is measured in capacitance, esr, leakage, and the meter shows resistance; nothing was taken",
+            run.Out,
+            StringComparison.Ordinal
+        );
         Assert.All(meter.Asked, query => Assert.Contains(query, new[] { "*IDN?", "SENS:FUNC?", "READ?", "SENS:RES:RANG?" }));
     }
 
@@ -184,7 +195,11 @@ public sealed class MeterSessionTests
         using var meter = new SimulatedMeter(_ => null);
         var run = Bench(copy, "quit\n", "--from", meter.Place, "--wait", "1");
         Assert.Equal(2, run.Exit);
-        Assert.Contains("does not answer *IDN?; a meter that sends lines by itself is named with --meter", run.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "does not answer *IDN?; a meter that sends lines by itself is named with --meter",
+            run.Error,
+            StringComparison.Ordinal
+        );
     }
 
     private static async Task Sent(PseudoTerminal port, PseudoTerminal terminal, string line, string told)

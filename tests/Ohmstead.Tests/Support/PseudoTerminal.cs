@@ -11,6 +11,10 @@ namespace Ohmstead.Tests.Support;
 internal sealed partial class PseudoTerminal : IDisposable
 {
     private const int ReadAndWrite = 2;
+    private const int NoTerminal = 0x100;
+
+    // What is started has no share in the other side, or the terminal would never be gone.
+    private const int Close = 0x80000;
 
     private readonly SafeFileHandle master;
     private readonly FileStream stream;
@@ -37,7 +41,7 @@ internal sealed partial class PseudoTerminal : IDisposable
     public static PseudoTerminal Open(int columns = 80, int rows = 24)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "a pseudo terminal is opened as Linux does it");
-        var master = OpenMaster(ReadAndWrite | 0x100);
+        var master = OpenMaster(ReadAndWrite | NoTerminal | Close);
         Assert.Equal((0, 0), (Grant(master), Unlock(master)));
         var name = new byte[256];
         Assert.Equal(0, NameOf(master, name, name.Length));
