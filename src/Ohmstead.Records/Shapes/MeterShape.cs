@@ -30,9 +30,9 @@ public static class MeterShape
                         "holds",
                         Vocabulary.MeterFields,
                         NoQuantity,
-                        "What it holds: a quantity, the figure of the quantity that another field names (reading), that name (quantity), the "
-                            + "unit of the field before it, the range of the first quantity, whether the reading is good (status), or nothing "
-                            + "that is wanted."
+                        "What it holds: a quantity, the figure of the quantity that another field names (reading), that name "
+                            + "(quantity), the unit of the field before it, the range of the first quantity, whether the reading is "
+                            + "good (status), or nothing that is wanted."
                     )
                     .Needed(),
                 Key.Text("unit", "The unit of its figure; where it is not said the line tells it, as in 46.1 uF.", "F"),

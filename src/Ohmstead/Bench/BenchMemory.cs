@@ -9,7 +9,8 @@ namespace Ohmstead.Bench;
 /// <param name="Circuit">in or out, or null where it was not said.</param>
 internal readonly record struct Setting(string? Frequency, string? Circuit);
 
-/// <summary>What was said last of each instrument and kind of part, so that it need not be said again: the knob of one meter says nothing of
+/// <summary>What was said last of each instrument and kind of part, so that it need not be said again: the knob of one meter says
+/// nothing of
 /// another, nor a film capacitor of an electrolytic.</summary>
 /// <param name="circuit">What counts for circuit where nothing was said.</param>
 internal sealed class BenchMemory(string? circuit)

@@ -21,7 +21,8 @@ internal static class FitOfReading
         {
             return (
                 [],
-                $"{stop.Name} is measured in {string.Join(", ", wanted.Select(Words))}, and the meter shows {Words(main)}; nothing was taken"
+                $"{stop.Name} is measured in {string.Join(", ", wanted.Select(Words))}, and the meter shows {Words(main)}; "
+                    + "nothing was taken"
             );
         }
 

@@ -5,7 +5,8 @@ internal static class PlaceName
 {
     private const string Multipliers = "pnumkµMR";
 
-    /// <summary>Whether a word looks like a reference designator: letters, figures, at most one letter more. What begins with the letter of a
+    /// <summary>Whether a word looks like a reference designator: letters, figures, at most one letter more. What begins with the letter
+    /// of a
     /// unit in small, such as <c>n47</c>, may be a value; <c>R47</c> is a place here, since a value can be said otherwise.</summary>
     public static bool LooksLike(string word)
     {

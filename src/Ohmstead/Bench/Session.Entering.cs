@@ -28,7 +28,8 @@ internal sealed partial class Session
             }
             else if (words.Length > 0)
             {
-                // A fuse or a switch has nothing to measure against, and can be open: it is entered by name, and the walk stays where it is.
+                // A fuse or a switch has nothing to measure against, and can be open: it is entered by name, and the walk stays where it
+                // is.
                 return EnterAt(named, words, units: null, isStop: false);
             }
             else

@@ -32,8 +32,8 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
     private readonly Option<string?> from = new("--from")
     {
         Description =
-            "Read the meter there: serial:/dev/ttyUSB0, serial:/dev/ttyUSB0,9600,8n1 or tcp:HOST:PORT. Enter alone reads it, Enter again takes "
-            + "what it shows.",
+            "Read the meter there: serial:/dev/ttyUSB0, serial:/dev/ttyUSB0,9600,8n1 or tcp:HOST:PORT. Enter alone reads it, "
+            + "Enter again takes what it shows.",
         HelpName = "PORT",
     };
     private readonly Option<string?> meter = new("--meter")

@@ -4,7 +4,8 @@ namespace Ohmstead.Devices;
 
 /// <summary>One of the streams on which a process tells something.</summary>
 /// <param name="file">1 for results, 2 for what is said about the run.</param>
-/// <remarks>The framework's own puts the keypad of a terminal into another mode with the first word that is written, and leaves it there: the
+/// <remarks>The framework's own puts the keypad of a terminal into another mode with the first word that is written, and leaves it
+/// there: the
 /// figures of the keypad are lost to whatever comes next.</remarks>
 internal sealed class StandardOutput(int file) : Stream
 {

@@ -3,8 +3,10 @@ using System.Text;
 
 namespace Ohmstead.Devices;
 
-/// <summary>The terminal that a person sits at: its keys as bytes, its size, its modes. However the program ends, the modes are put back.</summary>
-/// <remarks>The framework's own console is not asked: it puts the keypad into a mode of its own as soon as it is, and leaves it there.</remarks>
+/// <summary>The terminal that a person sits at: its keys as bytes, its size, its modes. However the program ends, the modes are put
+/// back.</summary>
+/// <remarks>The framework's own console is not asked: it puts the keypad into a mode of its own as soon as it is, and leaves it
+/// there.</remarks>
 internal sealed class TerminalDevice : IDisposable
 {
     private const int Keys = 0;

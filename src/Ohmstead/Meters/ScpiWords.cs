@@ -51,7 +51,8 @@ internal static class ScpiWords
         && path.All(one => char.IsAsciiLetterOrDigit(one) || one == ':')
         && Harmless.Contains(path.Split(':')[^1].TrimEnd("0123456789".ToCharArray()).ToUpperInvariant(), StringComparer.Ordinal);
 
-    /// <summary>What a meter measures, by its answer to which function is on: <c>"RES"</c>, <c>"VOLT:DC"</c>; null where that is nothing that
+    /// <summary>What a meter measures, by its answer to which function is on: <c>"RES"</c>, <c>"VOLT:DC"</c>; null where that is nothing
+    /// that
     /// a record holds as it is.</summary>
     /// <param name="answer">The answer.</param>
     public static (Measured Measured, string Unit, string Path)? Measures(string answer)

@@ -22,7 +22,8 @@ internal enum WireEnd
     TooLong,
 }
 
-/// <summary>Lines from a wire. What a meter said before it was asked is no answer, and a line whose beginning was missed is no line: a figure
+/// <summary>Lines from a wire. What a meter said before it was asked is no answer, and a line whose beginning was missed is no line: a
+/// figure
 /// without its first digit is a figure too.</summary>
 /// <param name="wire">The wire.</param>
 /// <param name="patience">How long to wait for a line.</param>

@@ -5,7 +5,8 @@ namespace Ohmstead.Prompt;
 
 /// <summary>Makes keys of the bytes that a terminal sends. No clock is asked: a sequence that has begun is waited for, however long it
 /// takes.</summary>
-/// <remarks>A lone Escape therefore shows only with the key that follows: with one that Alt gives a meaning it is that, with any other it is
+/// <remarks>A lone Escape therefore shows only with the key that follows: with one that Alt gives a meaning it is that, with any other
+/// it is
 /// as if it had not been touched, so that no figure is lost.</remarks>
 internal sealed class KeyDecoder
 {

@@ -2,7 +2,8 @@ using System.Globalization;
 
 namespace Ohmstead.Prompt;
 
-/// <summary>What the keys of terminals send: ECMA-48, the control sequences of xterm, and those of the Linux console, of rxvt and of the VT100
+/// <summary>What the keys of terminals send: ECMA-48, the control sequences of xterm, and those of the Linux console, of rxvt and of the
+/// VT100
 /// keypad where they differ.</summary>
 internal static class KeyTables
 {

@@ -13,7 +13,8 @@ internal readonly record struct Drawn(int CursorRow, int Rows)
 }
 
 /// <summary>Draws a prompt and its line over what was drawn before, however many rows they take.</summary>
-/// <remarks>Four motions that every terminal since the VT100 knows: up, right, to the beginning, and clear to the end of the screen. The last
+/// <remarks>Four motions that every terminal since the VT100 knows: up, right, to the beginning, and clear to the end of the screen. The
+/// last
 /// column is left free, since terminals do not agree what happens there.</remarks>
 internal static class LineDrawing
 {

@@ -59,7 +59,8 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
         };
     }
 
-    // The framework's console reads a terminal key by key, for which it changes the terminal and leaves its keypad changed. A terminal gives
+    // The framework's console reads a terminal key by key, for which it changes the terminal and leaves its keypad changed. A terminal
+    // gives
     // whole lines by itself.
     private static Stream Input() => OperatingSystem.IsWindows() ? Console.OpenStandardInput() : new StandardInput();
 

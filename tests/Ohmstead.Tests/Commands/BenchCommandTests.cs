@@ -275,7 +275,8 @@ public sealed class BenchCommandTests
             "---\nboard: SP-0099\ntitle: Thirty in a row\nparts:\n"
                 + string.Concat(
                     parts.Select(part =>
-                        $"  - {{ ref: {part}, kind: aluminium electrolytic, capacitance: 47 µF, tolerance: ±20 %, rated_voltage: 63 V }}\n"
+                        $"  - {{ ref: {part}, kind: aluminium electrolytic, capacitance: 47 µF, "
+                        + "tolerance: ±20 %, rated_voltage: 63 V }\n"
                     )
                 )
                 + "---\n"

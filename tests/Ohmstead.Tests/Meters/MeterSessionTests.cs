@@ -130,7 +130,8 @@ public sealed class MeterSessionTests
         using var port = PseudoTerminal.Open();
         using var terminal = PseudoTerminal.Open();
         using var bench = terminal.Start(
-            $"exec $ohmstead bench SP-0007 --in . --by RK --class C --as-of 2026-11-25 --from serial:{port.Name},19200,7e1 --meter hand-bridge",
+            "exec $ohmstead bench SP-0007 --in . --by RK --class C --as-of 2026-11-25 --meter hand-bridge "
+                + $"--from serial:{port.Name},19200,7e1",
             copy.Root
         );
         await terminal.UntilAsync("listening to hand-bridge");

@@ -66,7 +66,8 @@ public sealed class LineDrawingTests
         Assert.Contains("39<U+202E>1", sent, StringComparison.Ordinal);
     }
 
-    // Unicode 15.1, EastAsianWidth.txt: W and F take two cells; U+0301 combines; U+00B5 and U+03A9 are taken as one, as Western terminals do.
+    // Unicode 15.1, EastAsianWidth.txt: W and F take two cells; U+0301 combines; U+00B5 and U+03A9 are taken as one, as Western
+    // terminals do.
     [Theory]
     [InlineData("391 µF Ω", 8)]
     [InlineData("測定", 4)]
