@@ -1,4 +1,3 @@
-using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Prompt;
 using Ohmstead.Records.Model;

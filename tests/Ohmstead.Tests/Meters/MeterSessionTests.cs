@@ -1,4 +1,3 @@
-using System.Text;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Meters;

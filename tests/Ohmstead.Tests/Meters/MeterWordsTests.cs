@@ -1,6 +1,5 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Meters;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Tests.Meters;
 

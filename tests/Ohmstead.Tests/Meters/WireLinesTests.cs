@@ -14,12 +14,12 @@ public sealed class WireLinesTests
     [InlineData("46.1\r")]
     [InlineData("\r\n\n  46.1 \r\n")]
     public void A_line_ends_as_its_meter_ends_it(string sent) =>
-        Assert.Equal((WireEnd.Line, "46.1"), Next(new Wire([.. sent.Select(one => one.ToString())])));
+        Assert.Equal((WireEnd.Line, "46.1"), Next([.. sent.Select(one => one.ToString())]));
 
     [Fact]
     public void What_was_said_before_it_was_asked_is_no_answer_and_half_a_line_is_none()
     {
-        var wire = new Wire(["11.1\n22.2\n3", "3.3\n", "44.4\n"]);
+        using var wire = new Wire(["11.1\n22.2\n3", "3.3\n", "44.4\n"]);
         var lines = new WireLines(wire, Long);
         lines.Begin(() => false);
         Assert.Equal((WireEnd.Line, "44.4"), lines.Next(() => false));
@@ -29,7 +29,7 @@ public sealed class WireLinesTests
     [Fact]
     public void A_line_whose_beginning_was_missed_is_left_out()
     {
-        var wire = new Wire(["46.1\n", "147.2\n"]);
+        using var wire = new Wire(["46.1\n", "147.2\n"]);
         var lines = new WireLines(wire, Long);
         lines.Listen();
         lines.Begin(() => false);
@@ -37,21 +37,22 @@ public sealed class WireLinesTests
     }
 
     [Fact]
-    public void A_wire_that_never_ends_a_line_is_told()
-    {
-        var wire = new Wire([.. Enumerable.Repeat(new string('9', 100), 20)]);
-        Assert.Equal(WireEnd.TooLong, Next(wire).End);
-    }
+    public void A_wire_that_never_ends_a_line_is_told() =>
+        Assert.Equal(WireEnd.TooLong, Next([.. Enumerable.Repeat(new string('9', 100), 20)]).End);
 
     [Fact]
     public void A_dead_wire_a_silent_one_and_a_person_who_waits_no_longer_end_the_waiting()
     {
-        Assert.Equal(WireEnd.Gone, Next(new Wire(["46"], isDead: true)).End);
-        Assert.Equal(WireEnd.Silent, new WireLines(new Wire(["46"]), TimeSpan.Zero).Next(() => false).End);
-        Assert.Equal(WireEnd.Stopped, new WireLines(new Wire(["46"]), Long).Next(() => true).End);
+        Assert.Equal(WireEnd.Gone, Next(["46"], isDead: true).End);
+        Assert.Equal(WireEnd.Silent, Next(["46"], patience: TimeSpan.Zero).End);
+        Assert.Equal(WireEnd.Stopped, Next(["46"], isStopped: true).End);
     }
 
-    private static (WireEnd End, string Line) Next(Wire wire) => new WireLines(wire, Long).Next(() => false);
+    private static (WireEnd End, string Line) Next(string[] pieces, bool isDead = false, bool isStopped = false, TimeSpan? patience = null)
+    {
+        using var wire = new Wire(pieces, isDead);
+        return new WireLines(wire, patience ?? Long).Next(() => isStopped);
+    }
 
     private sealed class Wire(string[] pieces, bool isDead = false) : IWire
     {

@@ -41,13 +41,13 @@ internal sealed partial class PseudoTerminal : IDisposable
     public static PseudoTerminal Open(int columns = 80, int rows = 24)
     {
         Assert.SkipUnless(OperatingSystem.IsLinux(), "a pseudo terminal is opened as Linux does it");
-        var master = OpenMaster(ReadAndWrite | NoTerminal | Close);
-        Assert.Equal((0, 0), (Grant(master), Unlock(master)));
+        var number = OpenMaster(ReadAndWrite | NoTerminal | Close);
+        Assert.Equal((0, 0), (Grant(number), Unlock(number)));
         var name = new byte[256];
-        Assert.Equal(0, NameOf(master, name, name.Length));
+        Assert.Equal(0, NameOf(number, name, name.Length));
         Span<ushort> size = [(ushort)rows, (ushort)columns, 0, 0];
-        Assert.Equal(0, SetSize(master, 0x5414, size));
-        return new(master, Encoding.ASCII.GetString(name, 0, Array.IndexOf(name, (byte)0)));
+        Assert.Equal(0, SetSize(number, 0x5414, size));
+        return new(number, Encoding.ASCII.GetString(name, 0, Array.IndexOf(name, (byte)0)));
     }
 
     /// <summary>Starts a line of shell whose terminal it is, in which $ohmstead stands for the program.</summary>

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using Ohmstead.Prompt;
 
 namespace Ohmstead.Tests.Support;
