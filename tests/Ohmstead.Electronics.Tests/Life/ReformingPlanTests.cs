@@ -34,6 +34,17 @@ public sealed class ReformingPlanTests
     }
 
     // EIA-815:1999: rest 12 to 48 h after an hour at rated voltage.
+    // 100 ohm up to 100 V and 1 kohm above, an hour at the rated voltage, 12 hours of rest: TDK, general technical information.
+    [Theory]
+    [InlineData("100", "100")]
+    [InlineData("101", "1000")]
+    public void Before_leakage_is_measured_a_part_is_held_for_an_hour(string volts, string ohms)
+    {
+        var procedure = ReformingProcedure.PreTreatment;
+        Assert.Equal(Exact.Of(ohms), Exact.Of(volts) <= procedure.BoundVolts ? procedure.OhmsUpTo : procedure.OhmsAbove);
+        Assert.Equal((1m, 12m), (procedure.HoursAtRated, procedure.RestHours));
+    }
+
     [Fact]
     public void Preconditioning_rests_before_leakage_is_judged() =>
         Assert.Contains(ReformingPlan.For(25m, ReformingProcedure.Preconditioning, null).Value.Steps, s => s.Hours == 12m);

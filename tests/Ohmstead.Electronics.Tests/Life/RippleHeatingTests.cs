@@ -29,10 +29,22 @@ public sealed class RippleHeatingTests
     public void Half_the_rated_ripple_makes_a_quarter_of_the_rise() =>
         Assert.Equal(1.25, RippleHeating.RiseFromRating(5, 0.5, 1).Value.Value, 1e-12);
 
-    // Ratio 1.2 for 16 and 18 mm cans, maker's technical note.
-    [Fact]
-    public void The_core_of_a_thick_can_is_hotter_than_its_case() =>
-        Assert.Equal(52, RippleHeating.CoreCelsius(40, 50, 16).Value.Value, 1e-9);
+    // 10 K of the case are as many of the core for 8 mm, 11 K up to 12.5 mm, then 12 K (18 mm), 13 K (22 mm), 14 K (25 mm), 15 K (30 mm),
+    // 16 K (35 mm): Rubycon, life of aluminium electrolytic capacitors, technical note, column alignment reconstructed.
+    [Theory]
+    [InlineData(8, 50)]
+    [InlineData(8.1, 51)]
+    [InlineData(12.5, 51)]
+    [InlineData(12.6, 52)]
+    [InlineData(16, 52)]
+    [InlineData(18, 52)]
+    [InlineData(22, 53)]
+    [InlineData(25, 54)]
+    [InlineData(25.1, 55)]
+    [InlineData(30, 55)]
+    [InlineData(35, 56)]
+    public void The_core_of_a_thick_can_is_hotter_than_its_case(double millimetres, double celsius) =>
+        Assert.Equal(celsius, RippleHeating.CoreCelsius(40, 50, millimetres).Value.Value, 1e-9);
 
     [Fact]
     public void A_can_wider_than_the_table_is_refused() =>

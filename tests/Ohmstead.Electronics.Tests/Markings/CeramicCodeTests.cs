@@ -13,6 +13,11 @@ public class CeramicCodeTests
     [InlineData("S1G", "-33", "30")]
     [InlineData("P2H", "-150", "60")]
     [InlineData("M7G", "100", "30")]
+    [InlineData("R2H", "-220", "60")]
+    [InlineData("T2K", "-470", "250")]
+    [InlineData("P3L", "-1500", "500")]
+    [InlineData("S3M", "-3300", "1000")]
+    [InlineData("U8N", "7500", "2500")]
     public void A_class_1_code_is_a_slope_and_its_spread(string code, string slope, string spread) =>
         Assert.Equal(new TemperatureCharacteristic.Linear(Decimal(slope), Decimal(spread)), CeramicCode.Parse(code).Value.Value);
 

@@ -64,6 +64,16 @@ public sealed class CapacitorSubstitutionTests
         Assert.Equal(ReasonWeight.Against, Judge(place with { LargestInputFarads = null }, Electrolytic(22m, 450m)).Outcome);
     }
 
+    // A tenth less ripples a tenth more, which a first capacitor may; less than that it may not: common practice.
+    [Theory]
+    [InlineData("14.4", true)]
+    [InlineData("14.3", false)]
+    public void A_first_capacitor_may_be_a_tenth_smaller(string microfarads, bool fits)
+    {
+        CapacitorPlace place = new(CapacitorRole.ValveReservoir, CapacitorKind.AluminiumWet, 0.000016m, 450m);
+        Assert.Equal(fits, Judge(place, Electrolytic(Exact.Of(microfarads), 450m)).Outcome != ReasonWeight.Against);
+    }
+
     // 50 % derating: KEMET derating guidelines. A 12 V rail wants 24 V, so a 25 V part.
     [Theory]
     [InlineData("25", ReasonWeight.Doubt)]

@@ -26,6 +26,35 @@ public sealed class UsualRailTests
         Assert.Equal((Exact.Of(low), Exact.Of(high)), (limit.LowVolts, limit.HighVolts));
     }
 
+    // Harris CD4000B Series technical overview (4000B); data books from memory for all others.
+    [Theory]
+    [InlineData("DTL 930", "4.5", "5.5")]
+    [InlineData("CMOS 4000A", "3", "12")]
+    [InlineData("CMOS 4000B", "3", "15")]
+    [InlineData("CMOS 74C", "3", "15")]
+    [InlineData("CMOS 74HC", "2", "6")]
+    [InlineData("CMOS 74HCT", "4.5", "5.5")]
+    [InlineData("CMOS 74AC", "2", "6")]
+    [InlineData("CMOS 74ACT", "4.5", "5.5")]
+    [InlineData("RTL", "3.24", "3.96")]
+    [InlineData("NMOS 8080A, -5 V", "-5.25", "-4.75")]
+    [InlineData("DRAM 4116, +12 V", "10.8", "13.2")]
+    [InlineData("DRAM 4116, -5 V", "-5.7", "-4.5")]
+    [InlineData("EPROM 2708, +12 V", "11.4", "12.6")]
+    [InlineData("EIA-232 driver, space", "5", "15")]
+    [InlineData("early desktop supply, +5 V", "4.8", "5.25")]
+    [InlineData("early desktop supply, -5 V", "-5.5", "-4.6")]
+    [InlineData("early desktop supply, -12 V", "-13.2", "-10.92")]
+    [InlineData("ATX, +12 V", "11.4", "12.6")]
+    [InlineData("ATX, +3.3 V", "3.135", "3.465")]
+    [InlineData("ATX, -12 V", "-13.2", "-10.8")]
+    [InlineData("ATX, -5 V", "-5.5", "-4.5")]
+    public void A_family_bears_what_its_book_says(string name, string low, string high)
+    {
+        var limit = Assert.Single(RailLimits.All, one => one.Family == name);
+        Assert.Equal((Exact.Of(low), Exact.Of(high)), (limit.LowVolts, limit.HighVolts));
+    }
+
     [Theory]
     [InlineData(null, "80")]
     [InlineData("TTL", "12")]
