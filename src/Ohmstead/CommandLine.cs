@@ -119,6 +119,7 @@ internal static class CommandLine
                 [
                     ("start", () => new StartCommand(terminal).Build()),
                     ("add", () => new AddCommand(terminal).Build()),
+                    ("renumber", () => new RenumberCommand(terminal).Build()),
                     ("take-in", () => new TakeInCommand(terminal).Build()),
                     ("tidy", () => new TidyCommand(terminal, interruption).Build()),
                 ]

@@ -40,6 +40,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "work SP-0007 replaced C3 --lot L-018", 1 },
             { "whereabouts SP-0012 lent --to 'Two Weirs museum' --until 2027-03-31", 0 },
             { "whereabouts SP-0012 'came back'", 1 },
+            { "renumber SP-0009 SP-0109", 0 },
+            { "renumber SP-0009 SP-0010", 2 },
             { "remove SP-0007 C3", 1 },
             { "correct SP-0007 +80V 80.3V --because 'misread the scale'", 0 },
             { "wait SP-0007 'a pen, two belts' --blocks soak", 0 },

@@ -28,6 +28,9 @@ public sealed record BoardSummary(
     /// <summary>Where it is and whose it is.</summary>
     public Whereabouts Whereabouts { get; init; } = Whereabouts.AsItCame;
 
+    /// <summary>The numbers that it had before, with the places where they are written.</summary>
+    public IReadOnlyList<Written<string>> Formerly { get; init; } = [];
+
     /// <summary>Open waits: for what, since when, under which order.</summary>
     public ImmutableArray<Wait> Waits { get; init; } = [];
 
@@ -113,6 +116,7 @@ public sealed record BoardSummary(
         )
         {
             Whereabouts = board.Whereabouts,
+            Formerly = [.. board.Board.Formerly.Select(former => former.Number)],
             Waits = board.OpenWaits,
             Readings = OutcomeCounts.Count(board.Readings),
             LastSeen = board.LastSeen,

@@ -80,7 +80,7 @@ public static class CheckCatalogue
 
     /// <summary>Checks of what all boards say together.</summary>
     public static IReadOnlyList<ICollectionCheck> Together { get; } =
-    [new BoardNumberRepeated(), new LotOverdrawn(), new TakenPartDoubtful()];
+    [new BoardNumberRepeated(), new FormerNumberTaken(), new LotOverdrawn(), new TakenPartDoubtful()];
 
     /// <summary>Checks of what the files say together.</summary>
     public static IReadOnlyList<ICollectionCheck> Collection { get; } = [.. Shared, .. Together];

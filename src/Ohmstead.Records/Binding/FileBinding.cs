@@ -118,6 +118,7 @@ public static class FileBinding
                 Bench = BenchBinding.Visits(fields),
                 Waiting = BenchBinding.Each(fields, "waiting", Wait),
                 Whereabouts = BenchBinding.Each(fields, "whereabouts", WentTo),
+                Formerly = BenchBinding.Each(fields, "formerly", Former),
                 Note = fields.Text("note"),
                 Body = text.Body,
                 BodyLine = text.BodyLine,
@@ -271,6 +272,12 @@ public static class FileBinding
                 Note = note,
             }
             : null;
+    }
+
+    private static FormerNumber? Former(Fields fields)
+    {
+        var until = fields.Date("until");
+        return fields.Id("number") is { } number ? new(number, until) : null;
     }
 
     private static Wait? Wait(Fields fields) =>

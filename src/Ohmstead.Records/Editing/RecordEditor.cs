@@ -39,6 +39,9 @@ public sealed class RecordEditor
     /// <summary>Its text.</summary>
     internal SourceText Source => source;
 
+    /// <summary>Where the story begins; the end of the text where none can.</summary>
+    internal int StoryStart => form == FileForm.Markdown ? FrontMatter.Find(source).FrontMatter!.Value.BodyStart : source.Text.Length;
+
     /// <summary>Its lines as blocks.</summary>
     internal BlockLines Lines => lines;
 

@@ -186,6 +186,11 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
 /// <param name="Note">A remark.</param>
 public sealed record Arrival(Written<RoughDate>? Date, Written<string>? From, Written<string>? Complaint, Written<string>? Note);
 
+/// <summary>A number that a board had before.</summary>
+/// <param name="Number">The number.</param>
+/// <param name="Until">When it got the next one.</param>
+public sealed record FormerNumber(Written<string> Number, Written<DateOnly>? Until);
+
 /// <summary>Work that cannot go on.</summary>
 /// <param name="Since">Since when.</param>
 /// <param name="For">For what.</param>
@@ -255,6 +260,9 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
 
     /// <summary>Where it went and whose it is, as written.</summary>
     public ImmutableArray<WhereaboutsEntry> Whereabouts { get; init; } = [];
+
+    /// <summary>The numbers that it had before, as written.</summary>
+    public ImmutableArray<FormerNumber> Formerly { get; init; } = [];
 
     /// <summary>A remark.</summary>
     public Written<string>? Note { get; init; }

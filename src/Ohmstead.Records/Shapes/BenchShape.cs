@@ -26,7 +26,7 @@ public static class BenchShape
     public static Key Part { get; } = Key.Id("part", "The part, by reference designator.", "C12");
     public static Key Lot { get; } = Key.Id("lot", "The lot in the drawer, from stock.yaml.", "L-031");
     public static Key Piece { get; } =
-        Key.Text("piece", "Which piece of the lot, or which of several new parts, was read or scrapped.", "2");
+        Key.Text("piece", "Which piece of the lot, or which of several new parts, was read or scrapped.", "2").AsPrinted();
     public static Key Point { get; } = Key.Id("point", "The test point, from the design.", "+15V");
     public static Key State { get; } =
         Key.Word(
@@ -100,7 +100,7 @@ public static class BenchShape
         );
     public static Key With { get; } = Key.Text("with", "What it was done with.", "isopropanol");
     public static Key Dry { get; } = Key.Quantity("dry", Dimension.Duration, "How long it must dry before power.", "24 h");
-    public static Key Kept { get; } = Key.Text("kept", "Where the original part is kept.", "bag 7, drawer 2");
+    public static Key Kept { get; } = Key.Text("kept", "Where the original part is kept.", "bag 7, drawer 2").AsPrinted();
     public static Key Irreversible { get; } =
         Key.Word("irreversible", Vocabulary.YesNo, "neither yes nor no", "Whether the change cannot be undone.");
     public static Key Clears { get; } =

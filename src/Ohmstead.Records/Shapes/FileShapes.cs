@@ -82,6 +82,16 @@ public static class FileShapes
         ]
     );
 
+    private static readonly Shape Former = new(
+        "former number",
+        "A number that the board had before. New ones are appended at the end.",
+        "{ number: SP-0003, until: 2026-05-02 }",
+        [
+            Key.Id("number", "The number, which no other board may have.", "SP-0003").Needed(),
+            Key.Date("until", "The day it got the next one.", "2026-05-02"),
+        ]
+    );
+
     private static readonly Shape Arrived = new(
         "arrival",
         "How the board came.",
@@ -159,7 +169,7 @@ public static class FileShapes
         [
             Key.Date("date", "The day.", "2025-09-12").Needed(),
             Key.Quantity("valid", Dimension.Duration, "How long it holds; 12 months when not said.", "12 months"),
-            Key.Text("certificate", "The certificate.", "SP-C-31"),
+            Key.Text("certificate", "The certificate.", "SP-C-31").AsPrinted(),
         ]
     );
 
@@ -190,8 +200,8 @@ public static class FileShapes
         [
             Key.Id("id", "Its name in the records.", "bridge-2").Needed(),
             Key.Text("what", "What it is.", "component bridge").Needed(),
-            Key.Text("maker", "Who made it.", "Tallis"),
-            Key.Text("serial", "Its serial number.", "0412"),
+            Key.Text("maker", "Who made it.", "Tallis").AsPrinted(),
+            Key.Text("serial", "Its serial number.", "0412").AsPrinted(),
             Key.List("calibrations", Calibration, "Its calibrations."),
             Key.List("accuracy", Accuracy, "What it is good for."),
             Note,
@@ -304,8 +314,8 @@ public static class FileShapes
             [
                 Key.Id("design", "Its name in the records.", "barograph-servo").Needed(),
                 Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
-                Key.Text("maker", "Who made it.", "Tallis"),
-                Key.Text("revision", "The revision described.", "C"),
+                Key.Text("maker", "Who made it.", "Tallis").AsPrinted(),
+                Key.Text("revision", "The revision described.", "C").AsPrinted(),
                 Key.RoughDate("made", "When it was made.", "1978"),
                 Key.List("parts", PartShape.Shape, "Its parts."),
                 Key.List("points", PointShape, "Its test points and tests."),
@@ -326,9 +336,9 @@ public static class FileShapes
                 Key.Id("board", "Its number in the collection.", "SP-0007").Needed(),
                 Key.Text("title", "What it is.", "Barograph servo amplifier").Needed(),
                 Key.Id("design", "Its design, from designs/.", "barograph-servo"),
-                Key.Text("serial", "Its serial number, as printed.", "0412"),
-                Key.Text("revision", "Its revision.", "C"),
-                Key.Text("maker", "Who made it.", "Tallis"),
+                Key.Text("serial", "Its serial number, as printed.", "0412").AsPrinted(),
+                Key.Text("revision", "Its revision.", "C").AsPrinted(),
+                Key.Text("maker", "Who made it.", "Tallis").AsPrinted(),
                 Key.RoughDate("made", "When it was made.", "1978"),
                 Key.Mapping("arrived", Arrived, "How it came."),
                 Key.Date("told_before", "What was done before this day is taken as it was told; else the collection's day.", "2026-12-01"),
@@ -339,6 +349,7 @@ public static class FileShapes
                 Key.List("bench", BenchShape.Shape, "Visits to the bench, in order."),
                 Key.List("waiting", Waiting, "Work that cannot go on."),
                 Key.List("whereabouts", WentTo, "Where it is and whose it is, step by step."),
+                Key.List("formerly", Former, "The numbers that it had before; their pages lead to this one."),
                 Format,
                 Note,
             ]

@@ -21,6 +21,9 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>What a word is that is not in the closed list, as it follows "is": no kind of work, neither yes nor no.</summary>
     public string OtherWord { get; init; } = string.Empty;
 
+    /// <summary>True when the text stands on the thing itself, on its label or on a paper: it says what is there, whatever is renamed.</summary>
+    public bool IsPrinted { get; init; }
+
     /// <summary>The shape of a mapping, or of each item of a list of mappings.</summary>
     public Shape? Inner { get; init; }
 
@@ -79,6 +82,9 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>A list of mappings of a given shape.</summary>
     public static Key List(string name, Shape inner, string description) =>
         new(name, ValueKind.List, description, inner.Example) { Inner = inner };
+
+    /// <summary>The same key, whose text stands on the thing itself, on its label or on a paper.</summary>
+    public Key AsPrinted() => this with { IsPrinted = true };
 
     /// <summary>The same key, without which the mapping cannot be read.</summary>
     public Key Needed() => this with { IsNeeded = true };

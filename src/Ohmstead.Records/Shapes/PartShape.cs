@@ -174,16 +174,16 @@ public static class PartShape
     public static Key Height { get; } = Key.Quantity("height", Dimension.Length, "The height or length of the can.", "20 mm");
 
     /// <summary>Maker.</summary>
-    public static Key Maker { get; } = Key.Text("maker", "Who made it.", "Ostrel");
+    public static Key Maker { get; } = Key.Text("maker", "Who made it.", "Ostrel").AsPrinted();
 
     /// <summary>Series.</summary>
-    public static Key Series { get; } = Key.Text("series", "The maker's series.", "RB");
+    public static Key Series { get; } = Key.Text("series", "The maker's series.", "RB").AsPrinted();
 
     /// <summary>Type number.</summary>
-    public static Key Type { get; } = Key.Text("type", "The type number.", "TL-7404");
+    public static Key Type { get; } = Key.Text("type", "The type number.", "TL-7404").AsPrinted();
 
     /// <summary>Date code.</summary>
-    public static Key DateCode { get; } = Key.Text("date_code", "The date code, as printed.", "7834");
+    public static Key DateCode { get; } = Key.Text("date_code", "The date code, as printed.", "7834").AsPrinted();
 
     /// <summary>A remark.</summary>
     public static Key Note { get; } = Key.Text("note", "Anything the next person should know.", "sleeve shrunk at the top");

@@ -18,19 +18,22 @@ public static class PageFrame
     /// <param name="levelsUp">How many folders below the root the page stands.</param>
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
+    /// <param name="leadsTo">The page that this one leads on to, or null.</param>
     public static void Write<T>(
         PageBuffer buffer,
         ReportContext context,
         string title,
         int levelsUp,
         T content,
-        Action<HtmlWriter, T> body
+        Action<HtmlWriter, T> body,
+        LocalLink? leadsTo = null
     ) =>
         new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp))
         {
             Script = LocalLink.ToFile(PageScript.FileName, levelsUp),
             Alternates = [.. context.Beside.Where(other => other.IsOnEveryPage)],
             LevelsUp = levelsUp,
+            LeadsTo = leadsTo,
         }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
         {
             Trail(html, all.context, all.levelsUp);

@@ -10,4 +10,5 @@ internal static class AttributeBit
     public const ulong LabelledBy = 1UL << 52;
     public const ulong DescribedBy = 1UL << 53;
     public const ulong Policy = 1UL << 54;
+    public const ulong Refresh = 1UL << 55;
 }

@@ -143,6 +143,14 @@ public readonly ref struct Element
         return this;
     }
 
+    /// <summary>Leads on to another page of the report at once (<see cref="Tag.Meta"/> only).</summary>
+    public Element LeadingTo(LocalLink file)
+    {
+        writer.RequireTag(depth, Tag.Meta);
+        writer.Attribute(depth, AttributeBit.Refresh, " http-equiv=\"refresh\" content=\"0; url="u8, file.Encoded);
+        return this;
+    }
+
     /// <summary>Says which picture of the report is shown (<see cref="Tag.Img"/> only).</summary>
     public Element Showing(LocalLink file)
     {

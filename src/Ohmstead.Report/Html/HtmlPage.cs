@@ -12,6 +12,9 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
     /// <summary>Files beside the pages that hold the same for programs.</summary>
     public IReadOnlyList<Alternate> Alternates { get; init; } = [];
 
+    /// <summary>The page that this one leads on to, or null.</summary>
+    public LocalLink? LeadsTo { get; init; }
+
     /// <summary>How many folders below the root of the report the page stands.</summary>
     public int LevelsUp { get; init; }
 
@@ -45,6 +48,11 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
         html.Open(Tag.Meta).With(FixedAttribute.NoReferrer).Close();
         html.Open(Tag.Meta).With(FixedAttribute.Viewport).Close();
         html.Open(Tag.Meta).With(FixedAttribute.ColorScheme).Close();
+        if (LeadsTo is not null)
+        {
+            html.Open(Tag.Meta).LeadingTo(LeadsTo).Close();
+        }
+
         html.Open(Tag.Title).Text(Title);
         html.Open(Tag.Link).StyleSheet(StyleSheet).Close();
         for (var other = 0; other < Alternates.Count; other++)

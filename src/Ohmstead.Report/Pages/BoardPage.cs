@@ -112,6 +112,15 @@ public sealed class BoardPage
             PageFrame.Fact(html, "Design", board.Board.Design?.Value);
         }
 
+        PageFrame.Fact(
+            html,
+            "Formerly",
+            PageFrame.Joined([
+                .. board.Board.Formerly.Select(former =>
+                    former.Until is { } until ? $"{former.Number.Value} until {until.Text}" : former.Number.Value
+                ),
+            ])
+        );
         PageFrame.Fact(html, "Maker", board.Board.Maker?.Value ?? board.Design?.Maker?.Value);
         PageFrame.Fact(html, "Serial", board.Board.Serial?.Value);
         PageFrame.Fact(html, "Revision", board.Board.Revision?.Value ?? board.Design?.Revision?.Value);

@@ -146,6 +146,17 @@ public static class SearchIndex
             );
         }
 
+        foreach (var (number, board) in FormerNumbers.Leading(boards))
+        {
+            Thing(
+                json,
+                "former number",
+                number,
+                $"is {board.Id.Value} now, {board.Title}",
+                LocalLink.ToFile(SiteAddress.Board(board.Id.Value))
+            );
+        }
+
         foreach (var maker in Makers(context, boards))
         {
             // A maker has no page of its own: the list of designs names it.

@@ -38,7 +38,7 @@ internal sealed class BoardPass(
     private const int LeastForAWorker = 32;
 
     private readonly SharedFaults shared = SharedFaults.From(workshop, together is null ? found : found.Concat(together.Findings));
-    private readonly FolderPictures pictures = new(folder.Root);
+    private readonly FolderPictures pictures = new(folder.Root, options.Moved);
 
     /// <summary>Judges.</summary>
     /// <param name="paths">The files of the boards.</param>

@@ -9,7 +9,10 @@ namespace Ohmstead.Collections;
 
 /// <summary>The pictures of a collection on disk. A path is looked at by its own words first, so nothing outside the root is ever
 /// touched.</summary>
-internal sealed class FolderPictures(string root) : IPictures
+/// <param name="root">The root.</param>
+/// <param name="moved">Pictures that are taken to lie at another path than they do, each with where it is now, or with null where it
+/// was looked at already; or null.</param>
+internal sealed class FolderPictures(string root, IReadOnlyDictionary<string, string?>? moved = null) : IPictures
 {
     private readonly ConcurrentDictionary<string, PictureState> known = new(StringComparer.Ordinal);
 
@@ -19,7 +22,7 @@ internal sealed class FolderPictures(string root) : IPictures
     private readonly ConcurrentDictionary<string, PictureFault?> faults = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
-    public PictureState At(string path) => known.GetOrAdd(path, Look);
+    public PictureState At(string path) => Now(path) is { } now ? known.GetOrAdd(now, Look) : PictureState.Present;
 
     /// <inheritdoc/>
     public IEnumerable<string> Beside(string path)
@@ -31,7 +34,9 @@ internal sealed class FolderPictures(string root) : IPictures
     }
 
     /// <inheritdoc/>
-    public PictureFault? Fault(string path) => faults.GetOrAdd(path, Open);
+    public PictureFault? Fault(string path) => Now(path) is { } now ? faults.GetOrAdd(now, Open) : null;
+
+    private string? Now(string path) => moved is not null && moved.TryGetValue(path, out var now) ? now : path;
 
     private static FrozenSet<string> NamesIn(string folder) =>
         Directory.Exists(folder)

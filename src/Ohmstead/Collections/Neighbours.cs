@@ -34,6 +34,11 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
         foreach (var board in boards)
         {
             isNew |= numbers.Add(board.Id.Value);
+            foreach (var former in board.Formerly)
+            {
+                isNew |= numbers.Add(former.Value);
+            }
+
             foreach (var taken in board.Transfers.Taken)
             {
                 isNew |= BoardPlace.Of(taken.From.Value) is { } from && numbers.Add(from.Board);

@@ -23,6 +23,10 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
     /// </summary>
     public bool IsCompared { get; init; } = true;
 
+    /// <summary>Pictures that are taken to lie at another path than they do, each with where it is now; null for one that was looked at
+    /// already and is taken to be there.</summary>
+    public IReadOnlyDictionary<string, string?>? Moved { get; init; }
+
     /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a
     /// change; by path.</summary>
     public IReadOnlyDictionary<string, string> Instead { get; init; } = FrozenDictionary<string, string>.Empty;

@@ -62,6 +62,12 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
+            if (found is null && BoardFinder.Formerly(wanted, result.Boards) is not null)
+            {
+                terminal.Error.WriteLine(Printable.Of(BoardFinder.Missing(wanted, result.Boards)));
+                return ExitCode.Usage;
+            }
+
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));

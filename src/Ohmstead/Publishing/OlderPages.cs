@@ -20,7 +20,9 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
     public IReadOnlyList<string> Keep(IReadOnlyList<string> records, IReadOnlyList<BoardSummary> read)
     {
         var known = read.Select(board => board.Path).ToHashSet(StringComparer.Ordinal);
-        var numbers = read.Select(board => board.Id.Value).ToHashSet(StringComparer.Ordinal);
+        var numbers = read.Select(board => board.Id.Value)
+            .Concat(read.SelectMany(board => board.Formerly.Select(former => former.Value)))
+            .ToHashSet(StringComparer.Ordinal);
         var older = new List<string>();
         foreach (var path in records.Where(path => !known.Contains(path)))
         {

@@ -58,6 +58,11 @@ internal static class WidePages
         yield return Page(SiteAddress.Ahead, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
         yield return Page(SiteAddress.Instruments, buffer => InstrumentsPage.Write(buffer, context, result.Boards));
         yield return Page(SiteAddress.Findings, buffer => FindingsPage.Write(buffer, context, result.Findings, result.Boards));
+        foreach (var (number, board) in FormerNumbers.Leading(result.Boards))
+        {
+            yield return Page(SiteAddress.Board(number), buffer => FormerPage.Write(buffer, context, number, board));
+        }
+
         foreach (var units in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
         {
             var design = units with { Compared = compared.Of(units.Design.Id.Value) };

@@ -30,10 +30,19 @@ internal static class BoardFinder
             return null;
         }
 
-        var near = Nearest.To(number, result.Boards.Select(summary => summary.Id.Value));
-        error.WriteLine(Nearest.Told($"there is no board '{Printable.Of(number)}'", near));
+        error.WriteLine(Printable.Of(Missing(number, result.Boards)));
         return null;
     }
+
+    /// <summary>Says that there is no board of a number: it has another one now, or which is the nearest.</summary>
+    public static string Missing(string number, IReadOnlyList<BoardSummary> boards) =>
+        Formerly(number, boards) is { } former
+            ? $"{number} is {former.Id.Value} now ({former.Path}); give that number"
+            : Nearest.Told($"there is no board '{number}'", Nearest.To(number, boards.Select(summary => summary.Id.Value)));
+
+    /// <summary>The board that had a number before, or null; capitals do not count.</summary>
+    public static BoardSummary? Formerly(string number, IReadOnlyList<BoardSummary> boards) =>
+        boards.FirstOrDefault(board => board.Formerly.Any(former => former.Value.Equals(number, StringComparison.OrdinalIgnoreCase)));
 
     /// <summary>Tells of a board whose file is there and cannot be read: that is another thing than no board.</summary>
     /// <param name="files">The collection.</param>

@@ -24,18 +24,22 @@ public sealed record CollectionUnderCheck(Workshop Workshop, IReadOnlyList<Board
     /// <param name="boards">The boards, in order of path.</param>
     /// <param name="today">The day of this run.</param>
     public static CollectionUnderCheck From(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today) =>
-        new(workshop, [.. boards.Select(board => new BoardNumber(board.Path, board.Id))], BoardSummary.UseOfLots(boards), today)
+        new(workshop, [.. boards.Select(NumberOf)], BoardSummary.UseOfLots(boards), today)
         {
             Transfers =
             [
-                .. boards
-                    .Where(board => board.Transfers != PartTransfers.None)
-                    .Select(board => (new BoardNumber(board.Path, board.Id), board.Transfers)),
+                .. boards.Where(board => board.Transfers != PartTransfers.None).Select(board => (NumberOf(board), board.Transfers)),
             ],
         };
+
+    private static BoardNumber NumberOf(BoardSummary board) => new(board.Path, board.Id) { Formerly = board.Formerly };
 }
 
 /// <summary>The number of a board and where it is written.</summary>
 /// <param name="Path">The file.</param>
 /// <param name="Id">The number.</param>
-public sealed record BoardNumber(string Path, Written<string> Id);
+public sealed record BoardNumber(string Path, Written<string> Id)
+{
+    /// <summary>The numbers that it had before.</summary>
+    public IReadOnlyList<Written<string>> Formerly { get; init; } = [];
+}
