@@ -74,6 +74,7 @@ internal static class CommandLine
                     ("found", () => new FoundCommand(terminal).Build()),
                     ("decide", () => new DecideCommand(terminal).Build()),
                     ("work", () => new WorkCommand(terminal).Build()),
+                    ("photo", () => new PhotoCommand(terminal).Build()),
                     ("remove", () => new RemoveCommand(terminal).Build()),
                     ("correct", () => new CorrectCommand(terminal).Build()),
                     ("wait", () => new WaitCommand(terminal).Build()),

@@ -40,6 +40,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "work SP-0007 replaced C3 --lot L-018", 1 },
             { "whereabouts SP-0012 lent --to 'Two Weirs museum' --until 2027-03-31", 0 },
             { "whereabouts SP-0012 'came back'", 1 },
+            { "photo SP-0007 photos/SP-0009/underside.png --shows 'C3 before'", 0 },
+            { "photo SP-0007 photos/SP-0007/c1-new.png --shows 'C1 again'", 2 },
             { "renumber SP-0009 SP-0109", 0 },
             { "renumber SP-0009 SP-0010", 2 },
             { "remove SP-0007 C3", 1 },

@@ -23,6 +23,9 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     /// <summary>How many characters a line of help has.</summary>
     public int Width { get; init; } = Usual;
 
+    /// <summary>True when somebody sits there who can be asked.</summary>
+    public bool MayAsk { get; init; }
+
     /// <summary>True when a person watches.</summary>
     public bool ShowsProgress { get; } = showsProgress;
 
@@ -52,6 +55,7 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
             streams.HasIn ? new StreamReader(Input(), utf8, detectEncodingFromByteOrderMarks: false, 1 << 10) : null
         )
         {
+            MayAsk = isError && streams.HasIn && IsTerminal(0),
             Width = isOut && ColumnsOf(1) is { } columns ? Math.Clamp(columns, 40, Usual) : Usual,
             Colours = Palette.For(isOut && !isPlain, Environment.GetEnvironmentVariable),
             ErrorColours = Palette.For(isError && !isPlain, Environment.GetEnvironmentVariable),
