@@ -75,7 +75,11 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
 
     private static bool IsTerminal(int file) =>
         OperatingSystem.IsWindows()
-            ? !(file == 1 ? Console.IsOutputRedirected : Console.IsErrorRedirected)
+            ? !(
+                file == 0 ? Console.IsInputRedirected
+                : file == 1 ? Console.IsOutputRedirected
+                : Console.IsErrorRedirected
+            )
             : TerminalDevice.IsTerminal(file);
 
     private static int? ColumnsOf(int file) => OperatingSystem.IsWindows() ? Console.WindowWidth : TerminalDevice.SizeOf(file)?.Columns;
