@@ -341,8 +341,8 @@ internal sealed partial class BlockTrouble
         var next =
             content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark behind #: # {content[2..].TrimStart()}"
             : content.IndexOf(' ') is > 0 and var space && content.Length <= 120 && content[..space].IndexOfAnyExcept(KeyLetters) < 0
-                ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line when the one "
-                    + "above goes on here"
+                ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line "
+                    + "when the one above goes on here"
             : "write the key and a colon before it, or indent the line when the one above goes on here";
         return Syntax(start, content.Length, $"{Quotation.Of(content)} has no colon; expected key: value", next);
     }

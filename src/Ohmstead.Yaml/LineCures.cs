@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Yaml;
 
-/// <summary>The text to write in place of a line that cannot be read: its words as they are, with the sign, the quotes or the braces that it
-/// lacks.</summary>
+/// <summary>The text to write in place of a line that cannot be read: its words as they are, with the sign, the quotes or the braces that
+/// it lacks.</summary>
 internal static partial class LineCures
 {
     private const int Longest = 120;

@@ -89,8 +89,8 @@ internal static class Refusals
                     $"move the items below this line under those of line {Text(earlier.KeySpot.Line)}, then take this line out",
                 (ScalarNode one, ScalarNode other) when one.Text == other.Text => "take this line out; it says the same",
                 (ScalarNode { IsNothing: false } one, ScalarNode { IsNothing: false } other) =>
-                    $"keep {Quotation.Of(other.Text)} or {Quotation.Of(one.Text)}, whichever is right, and tell the other in a note; or give the "
-                        + "second the key it should have",
+                    $"keep {Quotation.Of(other.Text)} or {Quotation.Of(one.Text)}, whichever is right, and tell the other in a note; "
+                        + "or give the second the key it should have",
                 _ => "give the second the key it should have, or join the two",
             }
         )
@@ -106,7 +106,8 @@ internal static class Refusals
             TextChecks.KeyRepeated,
             Severity.Error,
             entry.KeySpot.In(slice.Source.Path),
-            $"no dash stands before {Quotation.Of(entry.Key)}, with which the next item begins as that of line {Text(first.KeySpot.Line)} does",
+            $"no dash stands before {Quotation.Of(entry.Key)}, with which the next item begins as that of line "
+                + $"{Text(first.KeySpot.Line)} does",
             line.Length <= 120
                 ? $"write - {line}, with the dash below that of line {Text(first.KeySpot.Line)}"
                 : "write - and a space before it"

@@ -28,7 +28,7 @@ internal static partial class DateSuggestion
             );
         }
 
-        if (Range().Match(plain) is { Success: true } range && !(range.Groups["end"].Length == 2 && IsMonth(range.Groups["end"].Value)))
+        if (Range().Match(plain) is { Success: true } range && IsLater(range.Groups["year"].ValueSpan, range.Groups["end"].ValueSpan))
         {
             return ("is more than one year; one is expected", $"write {range.Groups["year"].Value}, and the rest in note");
         }
@@ -82,7 +82,8 @@ internal static partial class DateSuggestion
         );
 
     [GeneratedRegex(
-        @"^(?:c\.|ca\.?|c|circa|about|around|approx\.?|~|≈)\s*(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\??$|^(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\?$",
+        @"^(?:c\.|ca\.?|c|circa|about|around|approx\.?|~|≈)\s*(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\??$"
+            + @"|^(?<year>(?:19|20)\d\d(?:-\d\d)?)\s*\?$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
         1000
     )]
@@ -106,7 +107,8 @@ internal static partial class DateSuggestion
     private static partial Regex YearFirst();
 
     [GeneratedRegex(
-        @"^(?:(?<d>\d\d?)(?:st|nd|rd|th)?\.?[- ])?(?<m>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\.?,?[- ]+(?<y>(?:19|20)\d\d)$",
+        @"^(?:(?<d>\d\d?)(?:st|nd|rd|th)?\.?[- ])?(?<m>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"
+            + @"\.?,?[- ]+(?<y>(?:19|20)\d\d)$",
         RegexOptions.IgnoreCase | RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
         1000
     )]

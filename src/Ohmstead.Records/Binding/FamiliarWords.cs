@@ -173,7 +173,8 @@ internal static class FamiliarWords
         ("axial", "lying")
     );
 
-    /// <summary>The key of a shape that was meant by one it does not have: by its spelling, else by its meaning; null when none was.</summary>
+    /// <summary>The key of a shape that was meant by one it does not have: by its spelling, else by its meaning; null when none
+    /// was.</summary>
     internal static string? Key(string written, Shape shape) =>
         Nearest.To(written, shape.Keys.Select(key => key.Name)) ?? Meant(KeysMeant, written, shape.Keys.Select(key => key.Name));
 

@@ -523,7 +523,8 @@ public sealed class Fields
         binder.Report(
             RecordChecks.ValueShape,
             found.Spot,
-            $"{WhatIs(found)} stands behind '{key}', expected {(shape.KeyAt(Place(key)).Kind == ValueKind.Mapping ? "keys and values in braces" : "a single value")}",
+            $"{WhatIs(found)} stands behind '{key}', expected "
+                + (shape.KeyAt(Place(key)).Kind == ValueKind.Mapping ? "keys and values in braces" : "a single value"),
             $"write {key}: {expected}"
         );
 

@@ -49,7 +49,8 @@ internal static class LooseWords
         return at;
     }
 
-    /// <summary>The key whose text goes on with an entry that has a colon and is no key: <c>{ kept: bag 7, second shelf: left }</c>.</summary>
+    /// <summary>The key whose text goes on with an entry that has a colon and is no key:
+    /// <c>{ kept: bag 7, second shelf: left }</c>.</summary>
     internal static string? TextAround(Shape shape, MappingNode mapping, int at) =>
         mapping.IsFlow
         && at > 0

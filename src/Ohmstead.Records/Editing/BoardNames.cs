@@ -6,8 +6,8 @@ namespace Ohmstead.Records.Editing;
 /// <summary>Finds the number of a board where it stands in a text as a whole, and says what stands there after the board got
 /// another.</summary>
 /// <remarks>
-/// A name stands as a whole where nothing touches it that names are made of. One that touches a slash is a part of a path, of an address, or
-/// a label such as <c>bag SP-0007/1</c>: it is replaced only where the path is one of those that move.
+/// A name stands as a whole where nothing touches it that names are made of. One that touches a slash is a part of a path, of an address,
+/// or a label such as <c>bag SP-0007/1</c>: it is replaced only where the path is one of those that move.
 /// </remarks>
 /// <param name="from">The number as it is.</param>
 /// <param name="to">The number as it shall be.</param>

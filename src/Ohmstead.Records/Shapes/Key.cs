@@ -21,7 +21,8 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>What a word is that is not in the closed list, as it follows "is": no kind of work, neither yes nor no.</summary>
     public string OtherWord { get; init; } = string.Empty;
 
-    /// <summary>True when the text stands on the thing itself, on its label or on a paper: it says what is there, whatever is renamed.</summary>
+    /// <summary>True when the text stands on the thing itself, on its label or on a paper: it says what is there, whatever is
+    /// renamed.</summary>
     public bool IsPrinted { get; init; }
 
     /// <summary>The shape of a mapping, or of each item of a list of mappings.</summary>

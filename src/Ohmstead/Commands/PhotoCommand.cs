@@ -27,7 +27,8 @@ internal sealed class PhotoCommand(Terminal terminal)
             "photo",
             """
             Take photographs into the collection: each is copied under a name of the day and a number, and entered with what it shows.
-            The copy is whole, with the place and the serial number that a camera writes; what the report publishes is made anew, without them.
+            The copy is whole, with the place and the serial number that a camera writes; what the report publishes is made anew, without
+            them.
 
             Examples:
               ohmstead photo SP-0007 records/photos/SP-0009/underside.png --shows "C3 before"
@@ -65,7 +66,8 @@ internal sealed class PhotoCommand(Terminal terminal)
         if (Array.FindIndex(words, string.IsNullOrWhiteSpace) is >= 0 and var silent)
         {
             return Refuse(
-                $"{photographs[silent].Source}: nothing says what it shows; write --shows \"C3 before\", once for each picture, in their order"
+                $"{photographs[silent].Source}: nothing says what it shows; write --shows \"C3 before\", once for each picture, "
+                    + "in their order"
             );
         }
 

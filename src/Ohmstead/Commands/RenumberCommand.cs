@@ -23,8 +23,8 @@ internal sealed class RenumberCommand(Terminal terminal)
             "renumber",
             """
             Give a board another number: in its record, in all that name it, and in the names of its photographs.
-            The record remembers the former number, and its page leads to the new one. What is printed on things stays: labels of bags, serial
-            numbers. Every verdict stays what it was, or nothing is written.
+            The record remembers the former number, and its page leads to the new one. What is printed on things stays: labels of bags,
+            serial numbers. Every verdict stays what it was, or nothing is written.
 
             Examples:
               ohmstead renumber SP-0009 SP-0109 --trial

@@ -59,8 +59,8 @@ internal sealed class Renumbering(Terminal terminal, CollectionFolder files, Run
         return plan is not null && IsSound(plan, told) ? (plan, ExitCode.Clean) : (null, ExitCode.Findings);
     }
 
-    /// <summary>Does it: files move, then the other records are written, then that of the board. A run that is stopped on the way is gone on
-    /// with when the same is asked for again.</summary>
+    /// <summary>Does it: files move, then the other records are written, then that of the board. A run that is stopped on the way is gone
+    /// on with when the same is asked for again.</summary>
     /// <param name="plan">What changes.</param>
     /// <param name="tell">Tells that it is done.</param>
     /// <exception cref="IOException">It could not be; what was done is taken back.</exception>

@@ -14,8 +14,8 @@ internal static class PhotographMoves
 {
     private const string Usual = "photos";
 
-    /// <summary>What moves when a board gets another number: the folders named after it, and the pictures whose names begin with its number.
-    /// What was moved already, by a run that was stopped, is not moved again.</summary>
+    /// <summary>What moves when a board gets another number: the folders named after it, and the pictures whose names begin with its
+    /// number. What was moved already, by a run that was stopped, is not moved again.</summary>
     /// <param name="root">The collection's folder.</param>
     /// <param name="number">The number as it is.</param>
     /// <param name="becomes">The number as it shall be.</param>

@@ -226,7 +226,8 @@ public sealed class RenumberCommandTests
             copy.Read("boards/SP-0009.md")
                 .Replace(
                     "    photos:\n",
-                    "    photos:\n      - { file: photos/SP-0009-front.png, shows: front }\n      - { file: photos/SP-0009-2.png, shows: both }\n",
+                    "    photos:\n      - { file: photos/SP-0009-front.png, shows: front }\n"
+                        + "      - { file: photos/SP-0009-2.png, shows: both }\n",
                     StringComparison.Ordinal
                 )
         );

@@ -3,7 +3,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Tests.Slips;
 
-/// <summary>One slip in one file of the collection of the slips, the one message that comes of it, and the text that the message leads to.</summary>
+/// <summary>One slip in one file of the collection of the slips, the one message that comes of it, and the text that the message leads
+/// to.</summary>
 /// <param name="Theme">The theme of its file.</param>
 /// <param name="Name">The slip in words.</param>
 /// <param name="Path">The file.</param>

@@ -20,7 +20,8 @@ internal static class SlipPage
         var page = new StringBuilder();
         page.Append("# What slips are told\n\nWritten by the tests from the cases beside it; OHMSTEAD_WRITE=1 writes it anew. ");
         page.Append(
-            "Whether the line is right, the cause named and the slip mended at\nfirst try is judged by a person who reads the message alone; "
+            "Whether the line is right, the cause named and the slip mended at\nfirst try is judged by a person who reads the "
+                + "message alone; "
         );
         page.Append(
             "that there is one message, that the text it leads to has no finding, and that nothing is\nlost by it, the tests see.\n\n"
@@ -53,9 +54,8 @@ internal static class SlipPage
     private static string Row(string name, IReadOnlyList<Slip> slips) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"| {name} | {slips.Count} | {slips.Count(slip => slip.Judged.Line)} | {slips.Count(slip => slip.Judged.Cause)} | {slips.Count} | {slips.Count(
-                slip => slip.Judged.Mended
-            )} |\n"
+            $"| {name} | {slips.Count} | {slips.Count(slip => slip.Judged.Line)} | {slips.Count(slip => slip.Judged.Cause)} | "
+                + $"{slips.Count} | {slips.Count(slip => slip.Judged.Mended)} |\n"
         );
 
     private static string Cell(string written) =>
@@ -67,6 +67,7 @@ internal static class SlipPage
             .Replace("<", "&lt;", StringComparison.Ordinal)
             .Replace("|", "&#124;", StringComparison.Ordinal)
             .Replace("*", "&#42;", StringComparison.Ordinal)
+            .Replace("[", "&#91;", StringComparison.Ordinal)
             .Replace("`", "&#96;", StringComparison.Ordinal);
 
     // What nobody would see is named.
