@@ -19,7 +19,7 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
     /// Options that stand where a value should, which the library takes for the value: the note "--by", the kind of part "--kind". Nothing
     /// is written of a line that has one.
     /// </summary>
-    public IReadOnlyList<string> Strays => [.. Swallowed().Concat(Unknown()).Distinct(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Strays => [.. Swallowed().Concat(Unknown()).Concat(Valued()).Distinct(StringComparer.Ordinal)];
 
     /// <summary>All that is wrong, one line each.</summary>
     public IEnumerable<string> All()
@@ -33,10 +33,14 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         var missing = parsed
             .Errors.Select(fault => fault.SymbolResult)
             .OfType<ArgumentResult>()
-            .FirstOrDefault(result => result.Tokens.Count == 0 && result.Argument.Arity.MinimumNumberOfValues > 0);
-        return missing is not null
-            ? [$"{missing.Argument.Name} is missing: {FirstSentence(missing.Argument.Description)}"]
-            : parsed.Errors.Select(Words).Distinct(StringComparer.Ordinal);
+            .Where(result => result.Tokens.Count == 0 && result.Argument.Arity.MinimumNumberOfValues > 0)
+            .MinBy(result => result.Parent is OptionResult);
+        return missing switch
+        {
+            { Parent: OptionResult option } => [Lacking(option)],
+            { Argument: var argument } => [$"{argument.Name} is missing: {FirstSentence(argument.Description)}"],
+            null => parsed.Errors.Select(Words).Distinct(StringComparer.Ordinal),
+        };
     }
 
     // A value may begin with two hyphens where it is tied to its option, --note=--x, or stands behind a lone --.
@@ -58,6 +62,14 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         let known = command.Options.Where(option => !option.Hidden).Select(option => option.Name)
         select Nearest.Told($"{command.Name} has no option '{name}'", Nearest.To(name, known));
 
+    // The library takes the switch for given, --trial=no for --trial, and what stands behind the sign for a word by itself.
+    private IEnumerable<string> Valued() =>
+        from word in words.TakeWhile(typed => typed != OptionStart)
+        let sign = word.IndexOf('=', StringComparison.Ordinal)
+        where sign > 0 && !bool.TryParse(word.AsSpan(sign + 1), out _)
+        where command.Options.Any(option => option.ValueType == typeof(bool) && option.Name == word[..sign])
+        select $"{word[..sign]} takes no value; '{word[(sign + 1)..]}' was given";
+
     private bool IsOption(string word) =>
         word.Length > OptionStart.Length
         && word.StartsWith(OptionStart, StringComparison.Ordinal)
@@ -65,16 +77,50 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
 
     private string Words(ParseError fault)
     {
-        var (given, name, words) = fault.SymbolResult switch
+        if (fault.SymbolResult is OptionResult { Tokens: [], Option.Arity.MinimumNumberOfValues: > 0 } bare)
         {
-            OptionResult { Tokens: [var token, ..] } option => (token.Value, option.Option.Name, Listed(option.Option)),
-            ArgumentResult { Tokens: [var token, ..] } argument => (token.Value, NameOf(argument), Listed(argument.Argument)),
-            _ => (string.Empty, string.Empty, []),
+            return Lacking(bare);
+        }
+
+        var (given, name, type, words) = fault.SymbolResult switch
+        {
+            OptionResult { Tokens: [var token, ..] } option => (
+                token.Value,
+                option.Option.Name,
+                option.Option.ValueType,
+                Listed(option.Option)
+            ),
+            ArgumentResult { Tokens: [var token, ..] } argument => (
+                token.Value,
+                NameOf(argument),
+                argument.Parent is OptionResult own ? own.Option.ValueType : argument.Argument.ValueType,
+                Listed(argument.Argument)
+            ),
+            _ => (string.Empty, string.Empty, typeof(string), []),
         };
-        return words.Length > 0 && !words.Contains(given) && fault.Message.Contains($"'{given}'", StringComparison.Ordinal)
-            ? Nearest.Told($"'{given}' is no {name}", Nearest.To(given, words)) + $"; it is one of {string.Join(", ", words)}{Order(name)}"
-            // The library breaks a list of words into lines with tabs.
-            : string.Join(' ', fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries));
+        if (words.Length > 0 && !words.Contains(given) && fault.Message.Contains($"'{given}'", StringComparison.Ordinal))
+        {
+            return Nearest.Told($"'{given}' is no {name}", Nearest.To(given, words))
+                + $"; it is one of {string.Join(", ", words)}{Order(name)}";
+        }
+
+        // What the library cannot turn into a value it tells by the name of a type, which says nothing to who typed it.
+        if (fault.Message.Contains($"'{type}'", StringComparison.Ordinal))
+        {
+            var plain = Nullable.GetUnderlyingType(type) ?? type;
+            return plain == typeof(int) ? $"{name}: '{given}' is no whole number, such as 4" : $"{name}: '{given}' cannot be read";
+        }
+
+        // The library breaks a list of words into lines with tabs.
+        var lines = fault.Message.Split(LineBreaks, StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        var plainly = string.Join(' ', lines);
+        return plainly.Contains(name, StringComparison.Ordinal) ? plainly : $"{name}: {plainly}";
+    }
+
+    private static string Lacking(OptionResult result)
+    {
+        var fault = result.IdentifierToken is null ? "is missing" : "has no value";
+        return $"{result.Option.Name} {fault}: {FirstSentence(result.Option.Description)}";
     }
 
     // Words in another order than the command takes them are a slip as frequent as a letter.
