@@ -85,34 +85,13 @@ internal static class CommandLine
                 "Parts in the drawer and on order",
                 [
                     ("fit", () => new FitCommand(terminal).Build()),
-                    ("drawer", () =>
-                        new ListCommand(
-                            terminal,
-                            "drawer",
-                            "List the lots in the drawer: how many are left, how long they may lie, what is to be done first.",
-                            StockListings.Drawer
-                        ).Build()
-                    ),
+                    ("drawer", () => StockLists.Drawer(terminal)),
                     ("lot", () => new LotCommand(terminal).Build()),
                     ("incoming", () => new IncomingCommand(terminal).Build()),
                     ("scrap", () => new ScrapCommand(terminal).Build()),
-                    ("orders", () =>
-                        new ListCommand(
-                            terminal,
-                            "orders",
-                            "List the orders: where each stands, for how long, and what it holds up.",
-                            StockListings.Orders
-                        ).Build()
-                    ),
+                    ("orders", () => StockLists.Orders(terminal)),
                     ("order", () => new OrderCommand(terminal).Build()),
-                    ("buy", () =>
-                        new ListCommand(
-                            terminal,
-                            "buy",
-                            "List what to buy for the whole collection: equal needs in one line, less the drawer, less what is on order.",
-                            StockListings.ToBuy
-                        ).Build()
-                    ),
+                    ("buy", () => StockLists.Buy(terminal)),
                 ]
             ),
             new(

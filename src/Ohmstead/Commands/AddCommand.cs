@@ -11,7 +11,17 @@ namespace Ohmstead.Commands;
 internal sealed class AddCommand(Terminal terminal)
 {
     public Command Build() =>
-        new("add", "Add a part, a test point or a hazard to a board.")
+        new(
+            "add",
+            """
+            Add a part, a test point or a hazard to a board.
+
+            Examples:
+              ohmstead add part SP-0019 R4 "carbon film resistor" 4k7ohm 5%
+              ohmstead add point SP-0019 +15V 15V 5% ripple_limit=10mV
+              ohmstead add hazard SP-0019 mains at=T1
+            """
+        )
         {
             One(
                 "part",

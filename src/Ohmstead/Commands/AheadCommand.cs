@@ -35,7 +35,14 @@ internal sealed class AheadCommand(Terminal terminal)
         var shared = new SharedOptions();
         var command = new Command(
             "ahead",
-            "Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after."
+            """
+            Tell what falls due: looks, lives, shelf lives, forming again, calibrations, waits to ask after.
+
+            Examples:
+              ohmstead ahead records
+              ohmstead ahead records --until 2027-03-31
+              ohmstead ahead records --calendar looks.ics
+            """
         )
         {
             folder,

@@ -28,7 +28,18 @@ internal sealed class CheckCommand(Terminal terminal)
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var allowEmpty = new Option<bool>("--allow-empty") { Description = "Find nothing wrong with a folder that has no records." };
         var shared = new SharedOptions();
-        var command = new Command("check", "Read every record, recompute every verdict, and say what does not add up.")
+        var command = new Command(
+            "check",
+            """
+            Read every record, recompute every verdict, and say what does not add up.
+
+            Examples:
+              ohmstead check records                                    a whole collection
+              ohmstead check records/boards/SP-0007.md                  one board
+              ohmstead check records --strict                           warnings count as errors: ends with 1
+              ohmstead check records --form json                        for programs
+            """
+        )
         {
             paths,
             form,

@@ -16,7 +16,19 @@ internal sealed class ExplainCommand(Terminal terminal)
             Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.",
             DefaultValueFactory = _ => null,
         };
-        var command = new Command("explain", "Explain a check: why, a wrong and a right example, what to do.") { check };
+        var command = new Command(
+            "explain",
+            """
+            Explain a check: why, a wrong and a right example, what to do.
+
+            Examples:
+              ohmstead explain                   all checks, a line each
+              ohmstead explain key-unknown       one of them
+            """
+        )
+        {
+            check,
+        };
         command.SetAction(parsed =>
         {
             var pages = CheckPages.All();

@@ -20,7 +20,16 @@ internal sealed class FamiliesCommand(Terminal terminal)
         };
         var form = TextOrJson.Make();
         var shared = new SharedOptions();
-        var command = new Command("families", "Tell which families of parts fail: counts, shares with intervals, ages at failure.")
+        var command = new Command(
+            "families",
+            """
+            Tell which families of parts fail: counts, shares with intervals, ages at failure.
+
+            Examples:
+              ohmstead families records
+              ohmstead families records --form json
+            """
+        )
         {
             folder,
             form,

@@ -40,7 +40,13 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             "report",
             "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the "
                 + "instruments, the families of parts, the findings, the checks explained. Beside them a feed, tables for programs and "
-                + "badges."
+                + """
+                badges.
+
+                Examples:
+                  ohmstead report records --to pages
+                  ohmstead report records --to pages --site https://boards.example/ --commit 1a2b3c4
+                """
         )
         {
             folder,

@@ -33,7 +33,17 @@ internal sealed class WhyCommand(Terminal terminal)
         var form = TextOrJson.Make();
         var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
-        var command = new Command("why", "Tell why a board may be switched on, or a part, a point or a lot is judged as it is.")
+        var command = new Command(
+            "why",
+            """
+            Tell why a board may be switched on, or a part, a point or a lot is judged as it is.
+
+            Examples:
+              ohmstead why SP-0004               a board: what stands against switching it on
+              ohmstead why SP-0004 C12           a part: the reading, the limit, the arithmetic
+              ohmstead why L-002                 a lot in the drawer
+            """
+        )
         {
             board,
             place,

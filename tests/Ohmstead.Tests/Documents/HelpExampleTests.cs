@@ -1,4 +1,4 @@
-using System.CommandLine;
+using Ohmstead.Commands;
 using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
@@ -44,18 +44,18 @@ public sealed class HelpExampleTests
         Assert.InRange(seen, 60, 300);
     }
 
+    [Fact]
+    public void Every_command_shows_how_it_is_typed() =>
+        Assert.All(CommandTree.All, one =>
+            Assert.Contains(HelpText.Of(one.Command.Description).Examples.Split('\n'), line =>
+                $"{line} ".StartsWith($"  ohmstead {string.Join(' ', one.Path)} ", StringComparison.Ordinal)
+            )
+        );
+
     // The overview, and a page for each command.
-    private static List<string[]> Pages()
-    {
-        using var terminal = new Terminal(TextWriter.Null, TextWriter.Null, showsProgress: false);
-        using var interruption = new Interruption();
-        return
+    private static IEnumerable<string[]> Pages() =>
         [
             [],
-            .. CommandLine.Commands(terminal, interruption).SelectMany(command => Below(command.Make(), [command.Name])),
+            .. CommandTree.All.Select(one => one.Path),
         ];
-    }
-
-    private static IEnumerable<string[]> Below(Command command, string[] path) =>
-        command.Subcommands.SelectMany(below => Below(below, [.. path, below.Name])).Prepend(path);
 }
