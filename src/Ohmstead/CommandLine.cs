@@ -129,6 +129,16 @@ internal static class CommandLine
             }
         }
 
+        if (words is [var asked, var typed, ..] && Suggestions.CursorIn(asked) is { } cursor)
+        {
+            foreach (var word in new Suggestions(root).For(HalfTyped.Parse(typed, cursor)))
+            {
+                terminal.Out.WriteLine(word);
+            }
+
+            return ExitCode.Clean;
+        }
+
         var help = new Help(About, groups, terminal.Width);
         foreach (var option in root.Options.OfType<HelpOption>())
         {

@@ -17,6 +17,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
     private readonly EntryOptions options = new();
     private readonly Option<string[]> classes = new("--class")
     {
+        CompletionSources = { Completions.Classes },
         Description = "Stop only at parts whose references begin with these letters, such as C.",
         AllowMultipleArgumentsPerToken = true,
     };

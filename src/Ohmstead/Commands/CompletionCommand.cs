@@ -13,13 +13,23 @@ internal sealed class CompletionCommand(Terminal terminal)
             "bash",
             """
             _ohmstead() {
-                local IFS=$'\n' word
+                local word shown typed="${COMP_WORDS[COMP_CWORD]}" before="${COMP_WORDS[COMP_CWORD - 1]}"
                 COMPREPLY=()
-                for word in $(ohmstead "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null); do
-                    [[ $word == "${COMP_WORDS[COMP_CWORD]}"* ]] && COMPREPLY+=("$(printf '%q' "$word")")
-                done
+                while IFS= read -r word; do
+                    # Here a word ends at the sign: --sort=title is three.
+                    [[ $typed == "=" || $before == "=" ]] && word="${word#*=}"
+                    case "$typed" in
+                        [\"\']*) shown="$word" ;;
+                        *) printf -v shown '%q' "$word" ;;
+                    esac
+                    # The home folder stays what it is, and the sign behind a name.
+                    [[ $word == "~"* ]] && shown="~${shown#\\~}"
+                    COMPREPLY+=("$shown")
+                done < <(ohmstead "[suggest:${COMP_POINT}]" "${COMP_LINE}" 2>/dev/null)
+                [[ ${#COMPREPLY[@]} -eq 1 && ${COMPREPLY[0]} == *[/=] ]] && compopt -o nospace 2>/dev/null
+                return 0
             }
-            complete -o nosort -o default -F _ohmstead ohmstead
+            complete -o nosort -F _ohmstead ohmstead
 
             """
         ),
@@ -28,9 +38,17 @@ internal sealed class CompletionCommand(Terminal terminal)
             """
             #compdef ohmstead
             _ohmstead() {
-                local -a words_known
-                words_known=("${(@f)$(ohmstead "[suggest:${CURSOR}]" "${BUFFER}" 2>/dev/null)}")
-                compadd -a words_known
+                local word line="${(j: :)words[1,CURRENT-1]} ${(q)${(Q)PREFIX}}"
+                local -a whole begun
+                for word in "${(@f)$(ohmstead "[suggest:${#line}]" "$line ${(j: :)words[CURRENT+1,-1]}" 2>/dev/null)}"; do
+                    case $word in
+                        '') ;;
+                        *[/=]) begun+=("$word") ;;
+                        *) whole+=("$word") ;;
+                    esac
+                done
+                compadd -S '' -a begun
+                compadd -a whole
             }
             compdef _ohmstead ohmstead
 
@@ -39,7 +57,12 @@ internal sealed class CompletionCommand(Terminal terminal)
         (
             "fish",
             """
-            complete --command ohmstead --arguments '(ohmstead "[suggest:"(commandline --cursor)"]" (commandline) 2>/dev/null)'
+            function __ohmstead_words
+                set -l typed (commandline --cut-at-cursor --current-process | string join ' ' | string trim --left)
+                set -l line (commandline --current-process | string join ' ' | string trim --left)
+                ohmstead "[suggest:"(string length -- "$typed")"]" "$line" 2>/dev/null
+            end
+            complete --command ohmstead --no-files --arguments '(__ohmstead_words)'
 
             """
         ),
@@ -48,10 +71,13 @@ internal sealed class CompletionCommand(Terminal terminal)
             """
             Register-ArgumentCompleter -Native -CommandName ohmstead -ScriptBlock {
                 param($word, $line, $position)
-                ohmstead "[suggest:$position]" "$line" 2>$null | ForEach-Object {
+                $at = $position - $line.Extent.StartOffset
+                $found = @(ohmstead "[suggest:$at]" ("$line".PadRight($at)) 2>$null | ForEach-Object {
                     $text = if ($_ -match '[\s;,]') { "'$($_ -replace "'", "''")'" } else { $_ }
                     [System.Management.Automation.CompletionResult]::new($text, $_, 'ParameterValue', $_)
-                }
+                })
+                # An empty word keeps the shell from offering files where none is meant.
+                if ($found.Count -gt 0) { $found } else { '' }
             }
 
             """
@@ -64,7 +90,7 @@ internal sealed class CompletionCommand(Terminal terminal)
         var command = new Command(
             "completion",
             """
-            Print what a shell needs to complete commands, board numbers and part references.
+            Print what a shell needs to complete words by their place: commands, boards, parts, lots, words of lists, files.
 
             Examples:
               ohmstead completion bash > ~/.local/share/bash-completion/completions/ohmstead

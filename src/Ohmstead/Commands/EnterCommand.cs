@@ -25,7 +25,11 @@ internal sealed class EnterCommand(Terminal terminal)
     {
         Description = "When in the part's life: as found, as left, new. As found when not said.",
     };
-    private readonly Option<string?> lot = new("--lot") { Description = "The lot, for a part from the drawer that is not fitted yet." };
+    private readonly Option<string?> lot = new("--lot")
+    {
+        CompletionSources = { Completions.Lots },
+        Description = "The lot, for a part from the drawer that is not fitted yet.",
+    };
 
     public Command Build()
     {

@@ -20,6 +20,7 @@ internal sealed class EntryOptions
     public Option<string?> Instrument { get; } =
         new("--instrument")
         {
+            CompletionSources = { Completions.Instruments },
             Description = "The instrument used. Otherwise the one of the day's visit, or of the day's last entry at another board.",
         };
 

@@ -13,6 +13,7 @@ internal sealed class ExplainCommand(Terminal terminal)
     {
         var check = new Argument<string?>("CHECK")
         {
+            CompletionSources = { Completions.Checks },
             Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.",
             DefaultValueFactory = _ => null,
         };

@@ -12,7 +12,11 @@ namespace Ohmstead.Commands;
 internal sealed class IncomingCommand(Terminal terminal)
 {
     private readonly StockOptions options = new();
-    private readonly Argument<string> lot = new("LOT") { Description = "The lot, such as L-031." };
+    private readonly Argument<string> lot = new("LOT")
+    {
+        CompletionSources = { Completions.Lots },
+        Description = "The lot, such as L-031.",
+    };
     private readonly Argument<string[]> values = new("VALUE")
     {
         CompletionSources = { Completions.Readings },
@@ -22,6 +26,7 @@ internal sealed class IncomingCommand(Terminal terminal)
     private readonly Option<string?> by = new("--by") { Description = "Initials of who works. Otherwise OHMSTEAD_BY." };
     private readonly Option<string?> instrument = new("--instrument")
     {
+        CompletionSources = { Completions.Instruments },
         Description = "The instrument used. Otherwise the one of the day's incoming inspection.",
     };
 

@@ -20,7 +20,11 @@ internal sealed class LotCommand(Terminal terminal)
         Arity = ArgumentArity.ZeroOrMore,
     };
     private readonly Option<int?> quantity = new("--quantity") { Description = "How many came." };
-    private readonly Option<string?> order = new("--order") { Description = "The order they came under." };
+    private readonly Option<string?> order = new("--order")
+    {
+        CompletionSources = { Completions.Orders },
+        Description = "The order they came under.",
+    };
     private readonly Option<string?> price = new("--price") { Description = "What one of them cost, with the currency." };
 
     public Command Build()

@@ -14,7 +14,11 @@ internal sealed class OrderCommand(Terminal terminal)
     private static readonly string[] Words = ["placed", "part-received", "received", "lost", "cancelled"];
 
     private readonly StockOptions options = new();
-    private readonly Argument<string> name = new("ORDER") { Description = "Its name in the records, such as PO-14." };
+    private readonly Argument<string> name = new("ORDER")
+    {
+        CompletionSources = { Completions.Orders },
+        Description = "Its name in the records, such as PO-14.",
+    };
     private readonly Argument<string> state = EntryOptions.OneOf("STATE", "What happened", Words);
     private readonly Argument<string?> what = new("FOR")
     {

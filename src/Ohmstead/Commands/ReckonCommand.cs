@@ -25,11 +25,13 @@ internal sealed class ReckonCommand(Terminal terminal)
     {
         var name = new Argument<string?>("RULE")
         {
+            CompletionSources = { Completions.Rules },
             Description = "The rule, such as esr; all of them when not given.",
             DefaultValueFactory = _ => null,
         };
         var values = new Argument<string[]>("NAME=VALUE")
         {
+            CompletionSources = { Completions.Inputs },
             Description = "Its inputs, with their units, such as capacitance=391uF; the rule is explained when none is given.",
             Arity = ArgumentArity.ZeroOrMore,
         };

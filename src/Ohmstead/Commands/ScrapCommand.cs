@@ -15,7 +15,11 @@ namespace Ohmstead.Commands;
 internal sealed class ScrapCommand(Terminal terminal)
 {
     private readonly StockOptions options = new();
-    private readonly Argument<string> lot = new("LOT") { Description = "The lot, such as L-031." };
+    private readonly Argument<string> lot = new("LOT")
+    {
+        CompletionSources = { Completions.Lots },
+        Description = "The lot, such as L-031.",
+    };
     private readonly Argument<int> count = new("COUNT") { Description = "How many pieces went to the bin." };
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why." };
     private readonly Option<string?> piece = new("--piece") { Description = "Which piece, where a reading names it." };

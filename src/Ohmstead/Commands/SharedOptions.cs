@@ -22,7 +22,12 @@ internal sealed class SharedOptions
         };
 
     public Option<string> Folder { get; } =
-        new("--in") { Description = "The collection's folder.", DefaultValueFactory = _ => UsualFolder() };
+        new("--in")
+        {
+            HelpName = "FOLDER",
+            Description = "The collection's folder.",
+            DefaultValueFactory = _ => UsualFolder(),
+        };
 
     /// <summary>The folder of a collection when none is given: this one when it is one, else records when it is there.</summary>
     public static string UsualFolder() =>

@@ -16,6 +16,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
     private readonly Argument<string> number = new("NUMBER") { Description = "The number of the new board, such as SP-0021." };
     private readonly Option<string?> design = new("--design")
     {
+        CompletionSources = { Completions.Designs },
         Description = "Its design, from designs/: parts, points and hazards come from there and are not repeated.",
         HelpName = "NAME",
     };

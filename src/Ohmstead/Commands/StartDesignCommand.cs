@@ -19,6 +19,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
     private readonly Argument<string> name = new("NAME") { Description = "The name of the new design, such as pulse-shaper." };
     private readonly Option<string> from = new("--from")
     {
+        CompletionSources = { Completions.Boards },
         Description = "The board whose parts, points and hazards become the design's.",
         HelpName = "BOARD",
         Required = true,

@@ -20,9 +20,15 @@ internal sealed class StartPartsCommand(Terminal terminal)
     {
         Description = "The table: separated by commas, semicolons or tabs, with headings, in UTF-8.",
     };
-    private readonly Option<string?> design = new("--design") { Description = "The design that the parts belong to.", HelpName = "NAME" };
+    private readonly Option<string?> design = new("--design")
+    {
+        CompletionSources = { Completions.Designs },
+        Description = "The design that the parts belong to.",
+        HelpName = "NAME",
+    };
     private readonly Option<string?> board = new("--board")
     {
+        CompletionSources = { Completions.Boards },
         Description = "The board that the parts belong to, where it has no design.",
         HelpName = "NUMBER",
     };

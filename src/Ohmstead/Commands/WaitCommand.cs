@@ -12,7 +12,11 @@ internal sealed class WaitCommand(Terminal terminal)
 {
     private readonly EntryOptions options = new();
     private readonly Argument<string> what = new("FOR") { Description = "What is waited for." };
-    private readonly Option<string?> order = new("--order") { Description = "The order it comes under, from stock.yaml." };
+    private readonly Option<string?> order = new("--order")
+    {
+        CompletionSources = { Completions.Orders },
+        Description = "The order it comes under, from stock.yaml.",
+    };
     private readonly Option<string?> blocks = new("--blocks") { Description = "What cannot go on." };
     private readonly Option<bool> over = new("--over") { Description = "The wait for this is over: it came, or is not needed any more." };
 

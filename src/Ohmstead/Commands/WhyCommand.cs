@@ -21,7 +21,7 @@ internal sealed class WhyCommand(Terminal terminal)
     {
         var board = new Argument<string>("BOARD")
         {
-            CompletionSources = { Completions.Boards },
+            CompletionSources = { Completions.BoardsAndLots },
             Description = "The number of the board, such as SP-0007, or the name of a lot in the drawer, such as L-012.",
         };
         var place = new Argument<string?>("PLACE")

@@ -21,27 +21,46 @@ internal sealed class WorkCommand(Terminal terminal)
         Description = "The part, or the place on the board, several parts as \"C1-C8 C11\"; the whole board when not given.",
         DefaultValueFactory = _ => null,
     };
-    private readonly Option<string?> lot = new("--lot") { Description = "The lot that the new part came from." };
+    private readonly Option<string?> lot = new("--lot")
+    {
+        CompletionSources = { Completions.Lots },
+        Description = "The lot that the new part came from.",
+    };
     private readonly Option<string[]> newPart = new("--new-part")
     {
+        CompletionSources = { Completions.OneOf(Vocabulary.PartKinds) },
         Description = "What was put in, where it came from no lot: its kind, then what is printed on it.",
         AllowMultipleArgumentsPerToken = true,
     };
     private readonly Option<string?> from = new("--from")
     {
+        CompletionSources = { Completions.Boards },
         Description = "The board and the place that the part was taken from, such as \"SP-0003 C4\": it is entered there, too.",
         HelpName = "BOARD PLACE",
     };
     private readonly Option<string[]> polarity = new("--polarity")
     {
+        CompletionSources = { Completions.OneOf(Vocabulary.PolarityWays) },
         Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".",
         AllowMultipleArgumentsPerToken = false,
     };
-    private readonly Option<string?> with = new("--with") { Description = "What it was done with." };
+    private readonly Option<string?> with = new("--with")
+    {
+        CompletionSources = { Completions.OneOf(MethodCatalogue.All.Select(method => method.Name)) },
+        Description = "What it was done with.",
+    };
     private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
     private readonly Option<string?> kept = new("--kept") { Description = "Where the original part is kept." };
-    private readonly Option<string?> hazard = new("--hazard") { Description = "The hazard that this work makes safe." };
-    private readonly Option<string?> clears = new("--clears") { Description = "The place of the finding that this work answers." };
+    private readonly Option<string?> hazard = new("--hazard")
+    {
+        CompletionSources = { Completions.OneOf(Vocabulary.Hazards) },
+        Description = "The hazard that this work makes safe.",
+    };
+    private readonly Option<string?> clears = new("--clears")
+    {
+        CompletionSources = { Completions.Places },
+        Description = "The place of the finding that this work answers.",
+    };
     private readonly Option<bool> irreversible = new("--irreversible")
     {
         Description = "The change cannot be undone: the keeper is asked first, then --sure is said.",
