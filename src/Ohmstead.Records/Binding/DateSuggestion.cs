@@ -56,7 +56,11 @@ internal static partial class DateSuggestion
         return null;
     }
 
-    private static bool IsMonth(string text) => int.Parse(text, CultureInfo.InvariantCulture) is >= 1 and <= 12;
+    // 1976-78 are years; 2008/09 may be a month, and 1976-13 is nothing.
+    private static bool IsLater(ReadOnlySpan<char> year, ReadOnlySpan<char> end) =>
+        end.Length == year.Length || (Number(end) > 12 && Number(end) > Number(year[^end.Length..]));
+
+    private static int Number(ReadOnlySpan<char> digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
     private static string Month(string name) =>
         (Array.IndexOf(Months, name[..3].ToLowerInvariant()) + 1).ToString("00", CultureInfo.InvariantCulture);

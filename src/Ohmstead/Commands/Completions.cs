@@ -5,7 +5,6 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Running;
 using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;

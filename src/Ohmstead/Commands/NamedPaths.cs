@@ -6,7 +6,7 @@ namespace Ohmstead.Commands;
 internal static class NamedPaths
 {
     /// <summary>What a word can name.</summary>
-    public enum Kind
+    internal enum Kind
     {
         /// <summary>Files and the folders on the way to them.</summary>
         Any,
