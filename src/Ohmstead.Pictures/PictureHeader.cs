@@ -26,14 +26,18 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
         {
             return read.Length < 24
                 ? Cut
-                : Of(PictureForm.Png, BinaryPrimitives.ReadUInt32BigEndian(read[16..]), BinaryPrimitives.ReadUInt32BigEndian(read[20..]));
+                : Create(
+                    PictureForm.Png,
+                    BinaryPrimitives.ReadUInt32BigEndian(read[16..]),
+                    BinaryPrimitives.ReadUInt32BigEndian(read[20..])
+                );
         }
 
         if (read.StartsWith("GIF87a"u8) || read.StartsWith("GIF89a"u8))
         {
             return read.Length < 10
                 ? Cut
-                : Of(
+                : Create(
                     PictureForm.Gif,
                     BinaryPrimitives.ReadUInt16LittleEndian(read[6..]),
                     BinaryPrimitives.ReadUInt16LittleEndian(read[8..])
@@ -59,7 +63,7 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
 
     private static Outcome<PictureHeader> Cut => Outcome<PictureHeader>.Refused("it ends before the picture does");
 
-    private static Outcome<PictureHeader> Of(PictureForm form, uint width, uint height) =>
+    private static Outcome<PictureHeader> Create(PictureForm form, uint width, uint height) =>
         width is 0 or > int.MaxValue || height is 0 or > int.MaxValue
             ? Outcome<PictureHeader>.Refused("it claims a width or a height that no picture has")
             : Outcome<PictureHeader>.From(new(form, (int)width, (int)height));
@@ -69,16 +73,16 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
         var kind = read[12..16];
         if (kind.SequenceEqual("VP8X"u8))
         {
-            return Of(PictureForm.Webp, 1u + Three(read[24..]), 1u + Three(read[27..]));
+            return Create(PictureForm.Webp, 1u + Three(read[24..]), 1u + Three(read[27..]));
         }
 
         if (kind.SequenceEqual("VP8L"u8))
         {
             var bits = BinaryPrimitives.ReadUInt32LittleEndian(read[21..]);
-            return Of(PictureForm.Webp, 1u + (bits & 0x3FFF), 1u + ((bits >> 14) & 0x3FFF));
+            return Create(PictureForm.Webp, 1u + (bits & 0x3FFF), 1u + ((bits >> 14) & 0x3FFF));
         }
 
-        return Of(
+        return Create(
             PictureForm.Webp,
             BinaryPrimitives.ReadUInt16LittleEndian(read[26..]) & 0x3FFFu,
             BinaryPrimitives.ReadUInt16LittleEndian(read[28..]) & 0x3FFFu
@@ -108,7 +112,7 @@ public sealed record PictureHeader(PictureForm Form, int Width, int Height)
                     file.Position -= segment.Length - 1;
                     break;
                 case >= 0xC0 and <= 0xCF and not (0xC4 or 0xC8 or 0xCC):
-                    return Of(
+                    return Create(
                         PictureForm.Jpeg,
                         BinaryPrimitives.ReadUInt16BigEndian(segment[7..]),
                         BinaryPrimitives.ReadUInt16BigEndian(segment[5..])

@@ -19,7 +19,7 @@ internal sealed partial class BlockTrouble
             return Syntax(
                 start,
                 rest.Length,
-                $"the first item of {Quotation.Of(slice.Source.Line(parent).Trim())} has no dash; the next on line {Text(line)} has one",
+                $"the first item of {Quotation.Quote(slice.Source.Line(parent).Trim())} has no dash; the next on line {Text(line)} has one",
                 rest.Length <= 120 ? $"write - {rest}" : "write - and a space before it"
             );
         }

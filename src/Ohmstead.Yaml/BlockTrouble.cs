@@ -92,7 +92,7 @@ internal sealed partial class BlockTrouble
                 return Syntax(
                     start,
                     content.Length,
-                    $"a row of a table stands here: {Quotation.Of(content)}; expected each value behind its key",
+                    $"a row of a table stands here: {Quotation.Quote(content)}; expected each value behind its key",
                     "write it as an item, - { key: value, key: value }, with the keys that the items around it have"
                 );
             }
@@ -140,7 +140,7 @@ internal sealed partial class BlockTrouble
                 start,
                 cure.Mark.Length,
                 cure.Mark == "-"
-                    ? $"no space stands behind the dash of {Quotation.Of(content)}"
+                    ? $"no space stands behind the dash of {Quotation.Quote(content)}"
                     : $"{cure.Mark} begins no item of a list; expected a dash and a space",
                 $"write {cure.Line}"
             )
@@ -168,7 +168,7 @@ internal sealed partial class BlockTrouble
         return Syntax(
             at,
             RestOfLine(at).Length,
-            $"{Quotation.Of(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; "
+            $"{Quotation.Quote(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; "
                 + "expected the end of the line",
             mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
                 : mark is '"' or '\''
@@ -216,7 +216,7 @@ internal sealed partial class BlockTrouble
             return Syntax(
                 slice.Source.LineStart(above) + IndentationOf(above),
                 content.Length,
-                $"{Quotation.Of(content)} ends the list above it, which goes on on line {Text(line)}",
+                $"{Quotation.Quote(content)} ends the list above it, which goes on on line {Text(line)}",
                 $"indent it as the lines are that it belongs with, by {Text(KeyColumn(above))} spaces"
             );
         }
@@ -225,7 +225,7 @@ internal sealed partial class BlockTrouble
         return Syntax(
             start,
             RestOfLine(start).Length,
-            $"this key is indented by {Spaces(IndentationOf(line))}, deeper than {Quotation.Of(content)} above it, which has its value "
+            $"this key is indented by {Spaces(IndentationOf(line))}, deeper than {Quotation.Quote(content)} above it, which has its value "
                 + "already",
             column == 0 ? "write the line without indentation" : $"indent the line by {Spaces(column)}"
         );
@@ -312,7 +312,7 @@ internal sealed partial class BlockTrouble
 
         if (content[0] == '-' && content.Length > 1)
         {
-            return Syntax(start, 1, $"no space stands behind the dash of {Quotation.Of(content)}", "write a space behind the -");
+            return Syntax(start, 1, $"no space stands behind the dash of {Quotation.Quote(content)}", "write a space behind the -");
         }
 
         if (LineCures.WithColon(content) is { } cure)
@@ -321,8 +321,8 @@ internal sealed partial class BlockTrouble
                 start,
                 content.Length,
                 cure.Sign == ":"
-                    ? $"a space stands before the colon of {Quotation.Of(content)} and none behind it"
-                    : $"{cure.Sign} stands where a colon is expected in {Quotation.Of(content)}",
+                    ? $"a space stands before the colon of {Quotation.Quote(content)} and none behind it"
+                    : $"{cure.Sign} stands where a colon is expected in {Quotation.Quote(content)}",
                 $"write {cure.Line}"
             );
         }
@@ -333,7 +333,7 @@ internal sealed partial class BlockTrouble
             return Syntax(
                 start + colon,
                 1,
-                $"no space stands behind the colon of {Quotation.Of(content)}",
+                $"no space stands behind the colon of {Quotation.Quote(content)}",
                 content.Length <= 120 ? $"write {content[..colon].TrimEnd()}: {content[(colon + 1)..]}" : "write a space behind the colon"
             );
         }
@@ -344,7 +344,7 @@ internal sealed partial class BlockTrouble
                 ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line "
                     + "when the one above goes on here"
             : "write the key and a colon before it, or indent the line when the one above goes on here";
-        return Syntax(start, content.Length, $"{Quotation.Of(content)} has no colon; expected key: value", next);
+        return Syntax(start, content.Length, $"{Quotation.Quote(content)} has no colon; expected key: value", next);
     }
 
     private Finding AtBlock() =>
@@ -381,7 +381,7 @@ internal sealed partial class BlockTrouble
         slice.Text.AsSpan(offset..slice.Source.LineEnd(slice.Source.LineAt(offset))).TrimEnd();
 
     private string Letter() =>
-        at < slice.End ? Quotation.Of(slice.Text.AsSpan(at, char.IsHighSurrogate(slice.Text[at]) ? 2 : 1)) : "nothing";
+        at < slice.End ? Quotation.Quote(slice.Text.AsSpan(at, char.IsHighSurrogate(slice.Text[at]) ? 2 : 1)) : "nothing";
 
     private Finding Syntax(int offset, int length, string message, string nextStep) =>
         slice.Error(TextChecks.YamlSyntax, offset, length, message, nextStep);

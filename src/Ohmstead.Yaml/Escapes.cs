@@ -43,7 +43,7 @@ internal static class Escapes
                     TextChecks.YamlSyntax,
                     Severity.Error,
                     source.PlaceAt(escape.Offset, escape.Length),
-                    $"{Quotation.Of(source.Text.AsSpan(escape.Offset, escape.Length))} is no escape that a double-quoted value knows",
+                    $"{Quotation.Quote(source.Text.AsSpan(escape.Offset, escape.Length))} is no escape that a double-quoted value knows",
                     @"write \\ for a backslash, or put the value in single quotes, where a backslash is only itself"
                 );
             }

@@ -106,7 +106,7 @@ internal static class FlowTrouble
     private static Finding MissingComma(YamlSlice slice, int open, int at)
     {
         var length = slice.Text.AsSpan(at, slice.End - at).IndexOfAny(WordEnds);
-        var word = Quotation.Of(slice.Text.AsSpan(at, Math.Max(length, 1)));
+        var word = Quotation.Quote(slice.Text.AsSpan(at, Math.Max(length, 1)));
         var before = slice.Text.AsSpan(open, at - open).TrimEnd();
         if (before.EndsWith(";", StringComparison.Ordinal))
         {
@@ -145,7 +145,7 @@ internal static class FlowTrouble
                     TextChecks.ValueCutByComment,
                     start + sign + 1,
                     rest.Length,
-                    $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Of(rest)} is read as a comment",
+                    $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Quote(rest)} is read as a comment",
                     "put the value in quotes"
                 );
             }

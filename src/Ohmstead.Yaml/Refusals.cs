@@ -82,14 +82,14 @@ internal static class Refusals
             TextChecks.KeyRepeated,
             Severity.Error,
             entry.KeySpot.In(slice.Source.Path),
-            $"the key {Quotation.Of(entry.Key)} stands twice here, first on line {Text(earlier.KeySpot.Line)}",
+            $"the key {Quotation.Quote(entry.Key)} stands twice here, first on line {Text(earlier.KeySpot.Line)}",
             (entry.Value, earlier.Value) switch
             {
                 (SequenceNode, SequenceNode) =>
                     $"move the items below this line under those of line {Text(earlier.KeySpot.Line)}, then take this line out",
                 (ScalarNode one, ScalarNode other) when one.Text == other.Text => "take this line out; it says the same",
                 (ScalarNode { IsNothing: false } one, ScalarNode { IsNothing: false } other) =>
-                    $"keep {Quotation.Of(other.Text)} or {Quotation.Of(one.Text)}, whichever is right, and tell the other in a note; "
+                    $"keep {Quotation.Quote(other.Text)} or {Quotation.Quote(one.Text)}, whichever is right, and tell the other in a note; "
                         + "or give the second the key it should have",
                 _ => "give the second the key it should have, or join the two",
             }
@@ -106,7 +106,7 @@ internal static class Refusals
             TextChecks.KeyRepeated,
             Severity.Error,
             entry.KeySpot.In(slice.Source.Path),
-            $"no dash stands before {Quotation.Of(entry.Key)}, with which the next item begins as that of line "
+            $"no dash stands before {Quotation.Quote(entry.Key)}, with which the next item begins as that of line "
                 + $"{Text(first.KeySpot.Line)} does",
             line.Length <= 120
                 ? $"write - {line}, with the dash below that of line {Text(first.KeySpot.Line)}"
@@ -197,7 +197,7 @@ internal static class Refusals
         return length < 0 ? slice.End - at : length;
     }
 
-    private static string Word(YamlSlice slice, int at) => Quotation.Of(slice.Text.AsSpan(at, WordLength(slice, at)));
+    private static string Word(YamlSlice slice, int at) => Quotation.Quote(slice.Text.AsSpan(at, WordLength(slice, at)));
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

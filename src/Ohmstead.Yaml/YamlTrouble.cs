@@ -92,7 +92,7 @@ internal sealed class YamlTrouble
                     TextChecks.YamlSyntax,
                     start + at + 2,
                     shown.Length,
-                    $"a value cannot begin with > unless it is in quotes: {Quotation.Of(shown)}",
+                    $"a value cannot begin with > unless it is in quotes: {Quotation.Quote(shown)}",
                     $"write it in quotes: \"{shown}\""
                 );
             }
@@ -241,7 +241,7 @@ internal sealed class YamlTrouble
             TextChecks.YamlSyntax,
             context.LongQuote,
             1,
-            $"the quote opened here closes only on line {line.ToString(CultureInfo.InvariantCulture)}, before {Quotation.Of(rest)}",
+            $"the quote opened here closes only on line {line.ToString(CultureInfo.InvariantCulture)}, before {Quotation.Quote(rest)}",
             "close the quote at the end of its value"
         );
     }

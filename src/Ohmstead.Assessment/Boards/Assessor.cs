@@ -39,7 +39,7 @@ public sealed class Assessor
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
         var parts = BoardWithDesign.Merge(board.Parts, design?.Parts ?? []);
         var points = BoardWithDesign.Merge(board.Points, design?.Points ?? []);
-        var bench = CorrectedBench.Of(InOrder(board.Bench), parts, workshop.Lots);
+        var bench = CorrectedBench.From(InOrder(board.Bench), parts, workshop.Lots);
         var visits = bench.Visits;
         var timeline = new Timeline(visits, parts);
         var read = new BoardReadings(workshop, judge, timeline, parts, points, bench);

@@ -77,8 +77,8 @@ internal sealed class BoardReadings(
     {
         var values = point?.Measures switch
         {
-            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Add(ReadValue.Of(Measured.Frequency, read)),
-            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Add(ReadValue.Of(Measured.Temperature, read)),
+            PointMeasure.Frequency when reading.Frequency is { } read => reading.Values.Add(ReadValue.From(Measured.Frequency, read)),
+            PointMeasure.Temperature when reading.Temperature is { } read => reading.Values.Add(ReadValue.From(Measured.Temperature, read)),
             _ => reading.Values,
         };
         return new(visit, order, reading, null, null, judge.AtPoint(visit, values, point, reading.Instrument, reading.Range))

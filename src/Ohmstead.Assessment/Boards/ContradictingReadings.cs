@@ -46,7 +46,11 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
             if (
                 place.Counting.Length > 1
                 && place.Counting.Any(Fails)
-                && In(board, place.Part.Ref.Value, [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(Entry.From)])
+                && In(
+                    board,
+                    place.Part.Ref.Value,
+                    [.. place.Counting.Where(reading => reading.VisitOrder >= 0).Select(ComparedReading.From)]
+                )
                     is { } pair
             )
             {
@@ -66,7 +70,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         foreach (var point in board.Points)
         {
             var name = point.Name.Value;
-            var entries = read[name].Select(Entry.From).Concat(board.ProofsAt(name).Select(Entry.From));
+            var entries = read[name].Select(ComparedReading.From).Concat(board.ProofsAt(name).Select(ComparedReading.From));
             if (In(board, name, [.. entries.OrderBy(entry => entry.At)]) is { } pair)
             {
                 yield return pair;
@@ -76,7 +80,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
 
     private static bool Fails(AssessedReading reading) => reading.Overall == VerdictOutcome.Outside;
 
-    private static ContradictingReadings? In(BoardHistory board, string at, ImmutableArray<Entry> entries)
+    private static ContradictingReadings? In(BoardHistory board, string at, ImmutableArray<ComparedReading> entries)
     {
         for (var later = 1; later < entries.Length; later++)
         {
@@ -108,7 +112,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     }
 
     // The nearest reading before that says anything of the quantity.
-    private static Entry? Nearest(ImmutableArray<Entry> entries, int later, Measured measured)
+    private static ComparedReading? Nearest(ImmutableArray<ComparedReading> entries, int later, Measured measured)
     {
         for (var earlier = later - 1; earlier >= 0; earlier--)
         {
@@ -122,7 +126,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     }
 
     // A test that fails and is passed a minute later is as much in doubt as a value.
-    private static ContradictingReadings? Tests(BoardHistory board, string at, ImmutableArray<Entry> entries, int later)
+    private static ContradictingReadings? Tests(BoardHistory board, string at, ImmutableArray<ComparedReading> entries, int later)
     {
         if (entries[later].Result is not { } result)
         {
@@ -147,7 +151,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         return null;
     }
 
-    private static bool AreOfOneOccasion(BoardHistory board, string at, Entry first, Entry second) =>
+    private static bool AreOfOneOccasion(BoardHistory board, string at, ComparedReading first, ComparedReading second) =>
         first.IsNew == second.IsNew
         && (first.IsNew || first.Visit.Date.Value == second.Visit.Date.Value)
         && (first.Piece is null || second.Piece is null || first.Piece == second.Piece)
@@ -187,10 +191,10 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
     private static (LazyText Words, DateOnly Day, Spot Spot)? AnswerOf(
         BoardHistory board,
         string at,
-        ImmutableArray<Entry> entries,
-        Entry first,
+        ImmutableArray<ComparedReading> entries,
+        ComparedReading first,
         int later,
-        Func<Entry, bool?> agrees
+        Func<ComparedReading, bool?> agrees
     )
     {
         var second = entries[later];
@@ -228,7 +232,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         return null;
     }
 
-    private sealed record Entry(
+    private sealed record ComparedReading(
         Moment At,
         BenchVisit Visit,
         Spot Spot,
@@ -239,7 +243,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
         string? Piece
     )
     {
-        internal static Entry From(AssessedReading reading) =>
+        internal static ComparedReading From(AssessedReading reading) =>
             new(
                 reading.At,
                 reading.Visit,
@@ -251,7 +255,7 @@ public sealed record ContradictingReadings(string At, Measured? Measured, Spot F
                 reading.Reading.Piece?.Value
             );
 
-        internal static Entry From(AssessedProof proof) =>
+        internal static ComparedReading From(AssessedProof proof) =>
             new(proof.At, proof.Visit, proof.Proof.Spot, proof.Verdicts, proof.Proof.Result?.Value, proof.Proof.Note, false, null);
 
         internal VerdictOutcome? Says(Measured measured)

@@ -6,7 +6,7 @@ namespace Ohmstead.Assessment.History;
 /// <summary>A hazard of a board.</summary>
 /// <param name="Hazard">The hazard as written.</param>
 /// <param name="MadeSafe">The visit at which it was removed or made safe for good, or null while it is there.</param>
-public sealed record AssessedHazard(Hazard Hazard, BenchVisit? MadeSafe)
+public sealed record AssessedHazard(RecordedHazard Hazard, BenchVisit? MadeSafe)
 {
     /// <summary>What belongs and what sits at the place of the hazard, where it names one that the parts list knows.</summary>
     public ImmutableArray<PartValues> Parts { get; init; } = [];
@@ -57,7 +57,7 @@ internal static class BoardHazards
         ImmutableArray<PlaceHistory> places
     )
     {
-        ImmutableArray<Hazard> all = [.. design?.Hazards ?? [], .. board.Hazards];
+        ImmutableArray<RecordedHazard> all = [.. design?.Hazards ?? [], .. board.Hazards];
         if (all.Length == 0)
         {
             return [];
@@ -91,7 +91,7 @@ internal static class BoardHazards
         }
 
         /// <summary>The first work that made a hazard safe, or null.</summary>
-        internal (BenchVisit Visit, WorkEntry Work)? First(Hazard hazard, bool isOnlyOne)
+        internal (BenchVisit Visit, WorkEntry Work)? First(RecordedHazard hazard, bool isOnlyOne)
         {
             var key = (hazard.Kind.Value, hazard.At?.Value);
             if (!known.TryGetValue(key, out var first))
@@ -103,7 +103,7 @@ internal static class BoardHazards
         }
 
         // Work without a place says the same of all hazards of a kind that have one.
-        private int Find(Hazard hazard, bool isOnlyOne)
+        private int Find(RecordedHazard hazard, bool isOnlyOne)
         {
             if (hazard.At is not { } at)
             {
@@ -119,7 +119,7 @@ internal static class BoardHazards
             return Math.Min(anywhere, FirstOf(byPlace[at.Value], hazard, isOnlyOne));
         }
 
-        private int FirstOf(IEnumerable<int> entries, Hazard hazard, bool isOnlyOne)
+        private int FirstOf(IEnumerable<int> entries, RecordedHazard hazard, bool isOnlyOne)
         {
             foreach (var at in entries)
             {
@@ -133,7 +133,7 @@ internal static class BoardHazards
         }
     }
 
-    private static bool MakesSafe(WorkEntry work, Hazard hazard, bool isOnlyOne)
+    private static bool MakesSafe(WorkEntry work, RecordedHazard hazard, bool isOnlyOne)
     {
         if (!ClosingWork.MakesSafe(work.Did.Value, hazard.Kind.Value))
         {

@@ -31,7 +31,7 @@ internal sealed class CorrectedBench
     internal Moment? KnownAt(Reading reading) => known.TryGetValue(reading, out var at) ? at : null;
 
     /// <summary>Puts each correction where it belongs.</summary>
-    internal static CorrectedBench Of(
+    internal static CorrectedBench From(
         ImmutableArray<BenchVisit> visits,
         IReadOnlyDictionary<string, Part> parts,
         IReadOnlyDictionary<string, Lot> lots
@@ -60,13 +60,13 @@ internal sealed class CorrectedBench
         {
             foreach (var correction in Visits[order].Readings.Where(IsCorrection))
             {
-                var meant = new Correction<Reading>(correction, Of(correction), Of).Find(Visits, readings, order);
+                var meant = new Correction<Reading>(correction, Describe(correction), Describe).Find(Visits, readings, order);
                 if (meant.Why is null && safety.Has(correction))
                 {
                     meant = new(
                         -1,
                         -1,
-                        $"{Of(correction).Name} is or was a part that people rely on not to be hurt, and what was read of one stands",
+                        $"{Describe(correction).Name} is or was a part that people rely on not to be hurt, and what was read of one stands",
                         "measure it again and enter that; where it had failed, replace it"
                     );
                 }
@@ -84,7 +84,7 @@ internal sealed class CorrectedBench
 
             foreach (var correction in Visits[order].Proofs.Where(IsCorrection))
             {
-                var meant = new Correction<Proof>(correction, Of(correction), Of).Find(Visits, proofs, order);
+                var meant = new Correction<Proof>(correction, Describe(correction), Describe).Find(Visits, proofs, order);
                 if (meant.Why is { } why)
                 {
                     doubtful.Add(new(correction.Spot, why, meant.NextStep));
@@ -129,7 +129,7 @@ internal sealed class CorrectedBench
         || visit.Powered is not null
         || visit.Note is not null;
 
-    private static CorrectedEntry Of(Reading reading) =>
+    private static CorrectedEntry Describe(Reading reading) =>
         new(
             (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty,
             (reading.Part?.Value, reading.Point?.Value, reading.Lot?.Value, reading.Piece?.Value),
@@ -144,7 +144,7 @@ internal sealed class CorrectedBench
             reading.Because
         );
 
-    private static CorrectedEntry Of(Proof proof) =>
+    private static CorrectedEntry Describe(Proof proof) =>
         new(
             proof.Point.Value,
             (null, proof.Point.Value, null, null),

@@ -101,7 +101,7 @@ public sealed class ReadingJudge(Workshop workshop)
     // The frequency of a crystal is what was measured; of any other part it is how it was measured.
     private static ImmutableArray<ReadValue> ValuesOf(Reading reading, PartValues values) =>
         reading.Frequency is { } frequency && values.Kind.Value.Family == PartFamily.Crystal
-            ? [.. reading.Values, ReadValue.Of(Measured.Frequency, frequency)]
+            ? [.. reading.Values, ReadValue.From(Measured.Frequency, frequency)]
         : reading.Values.Length > 1 && IsJunction(values) ? [.. reading.Values.Where(value => value.Measured != Measured.Current)]
         : reading.Values;
 

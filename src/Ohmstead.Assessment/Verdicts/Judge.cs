@@ -30,7 +30,7 @@ public static class Judge
         ReadingUncertainty? uncertainty,
         DecisionRule rule,
         MeterDoubt? meter = null
-    ) => Decide(ReadValue.Of(measured, reading), limits, circuit, new(uncertainty, null, meter), rule, null);
+    ) => Decide(ReadValue.From(measured, reading), limits, circuit, new(uncertainty, null, meter), rule, null);
 
     /// <summary>The verdict on what a meter showed: a figure, a bound or a word.</summary>
     /// <param name="read">What was measured, and what the meter showed.</param>

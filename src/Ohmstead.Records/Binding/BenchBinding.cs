@@ -215,7 +215,7 @@ public static class BenchBinding
         {
             if (fields.Quantity(key) is { } value)
             {
-                values.Add(ReadValue.Of(measured, value));
+                values.Add(ReadValue.From(measured, value));
             }
         }
 

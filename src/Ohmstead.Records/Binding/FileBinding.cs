@@ -200,10 +200,10 @@ public static class FileBinding
                 ),
             };
 
-    private static Hazard? Hazard(Fields fields) =>
+    private static RecordedHazard? Hazard(Fields fields) =>
         fields.Word("hazard", Vocabulary.Hazards) is not { } kind
             ? null
-            : new Hazard(kind, fields.Spot)
+            : new RecordedHazard(kind, fields.Spot)
             {
                 At = fields.Text("at"),
                 Voltage = fields.Quantity("voltage"),

@@ -59,7 +59,7 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
                     TextChecks.FrontMatterCut,
                     Severity.Warning,
                     source.PlaceAt(End, 3),
-                    $"the front matter ends here, so {Quotation.Of(first)} on line {Number(line)} is read as story and not as a key",
+                    $"the front matter ends here, so {Quotation.Quote(first)} on line {Number(line)} is read as story and not as a key",
                     $"take this line out, so that the front matter ends on line {Number(below)}"
                 );
             }
@@ -123,10 +123,10 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
                 "write --- on the first line in its place, and --- on a line below the keys"
             ),
             _ when LaterFence(source) is > 0 and var fence => (
-                $"{Quotation.Of(start)} stands before the first --- on line {Number(fence)}",
+                $"{Quotation.Quote(start)} stands before the first --- on line {Number(fence)}",
                 "move what stands before the first --- below the second"
             ),
-            _ => ($"no front matter: the first line is {Quotation.Of(start)}", Begin),
+            _ => ($"no front matter: the first line is {Quotation.Quote(start)}", Begin),
         };
     }
 

@@ -49,8 +49,8 @@ public sealed class BenchSplicer(RecordEditor editor, bool ofStock = false)
             return false;
         }
 
-        var said = NodeTrail.Of(WithoutVerdict(entry));
-        return there.Items.OfType<MappingNode>().Any(one => NodeTrail.Of(WithoutVerdict(one)).SequenceEqual(said));
+        var said = NodeTrail.Walk(WithoutVerdict(entry));
+        return there.Items.OfType<MappingNode>().Any(one => NodeTrail.Walk(WithoutVerdict(one)).SequenceEqual(said));
     }
 
     /// <summary>Whether a visit has anything in a list, about a place where one is given.</summary>
@@ -183,7 +183,7 @@ public sealed class BenchSplicer(RecordEditor editor, bool ofStock = false)
         }
 
         var (where, left, isAsMeant) = TakenOut(after, visits, places);
-        if (!isAsMeant || !NodeTrail.Of(left).SequenceEqual(NodeTrail.Of(Emptied(editor.Root))))
+        if (!isAsMeant || !NodeTrail.Walk(left).SequenceEqual(NodeTrail.Walk(Emptied(editor.Root))))
         {
             return Refused("the record is laid out in a way that these entries cannot be put into without touching more", visits);
         }
@@ -244,7 +244,7 @@ public sealed class BenchSplicer(RecordEditor editor, bool ofStock = false)
                     && items.Items.Length > place
                     && items.Items[place] is MappingNode entry
                     && editor.EntryOf(item) is { } meant
-                    && NodeTrail.Of(entry).SequenceEqual(NodeTrail.Of(meant));
+                    && NodeTrail.Walk(entry).SequenceEqual(NodeTrail.Walk(meant));
             }
 
             isAsMeant = isAsMeant && IsWhole(now[index], one, counts);

@@ -49,7 +49,7 @@ public static class BoardRenaming
 
         var source = new SourceText(editor.Source.Path, changed);
         return new(
-            EditOutcome.Of(changed),
+            EditOutcome.Written(changed),
             edits.Length,
             [.. names.PlacesIn(changed).Select(at => source.SpotAt(at, names.From.Length)).DistinctBy(spot => spot.Line)]
         );
@@ -133,7 +133,7 @@ public static class BoardRenaming
 
     private static bool Says(MappingNode before, MappingNode after, Shape shape, BoardNames names, bool isOwn)
     {
-        var (old, now) = (NodeTrail.Of(before), NodeTrail.Of(after));
+        var (old, now) = (NodeTrail.Walk(before), NodeTrail.Walk(after));
         return old.Count == now.Count
             && old.Zip(now)
                 .All(pair =>

@@ -42,7 +42,7 @@ public static class DesignSplitter
         var cuts = new List<(ListCut Cut, int[] Shared, int[] Moved)>();
         foreach (var key in new[] { "parts", "points", "hazards" })
         {
-            var (cut, refusal) = ListCut.Of(editor, key);
+            var (cut, refusal) = ListCut.Plan(editor, key);
             if (refusal is not null)
             {
                 return new DesignSplit(null, null, refusal);
@@ -80,8 +80,8 @@ public static class DesignSplitter
             after is not null
             && read.Root is { } made
             && !read.Findings.Any(finding => finding.Severity == Severity.Error)
-            && NodeTrail.Of(after).SequenceEqual(NodeTrail.Of(BoardLeft(editor.Root, after, cuts)))
-            && NodeTrail.Of(made).SequenceEqual(NodeTrail.Of(DesignMeant(made, cuts)));
+            && NodeTrail.Walk(after).SequenceEqual(NodeTrail.Walk(BoardLeft(editor.Root, after, cuts)))
+            && NodeTrail.Walk(made).SequenceEqual(NodeTrail.Walk(DesignMeant(made, cuts)));
         return !isSafe
             ? DesignSplit.Refused(
                 "the record is laid out in a way that its lists cannot be moved without touching more than themselves",

@@ -59,8 +59,8 @@ public sealed class EntryRemover(RecordEditor editor)
             edits is not null
             && TextEdit.Apply(editor.Source.Text, edits) is var text
             && editor.ReadAgain(text) is { } after
-            && NodeTrail.Of(after).SequenceEqual(NodeTrail.Of(left))
-            ? EditOutcome.Of(text)
+            && NodeTrail.Walk(after).SequenceEqual(NodeTrail.Walk(left))
+            ? EditOutcome.Written(text)
             : EditOutcome.Refused(
                 $"the entry on line {Number(entry.Line)} does not stand on lines of its own",
                 $"take it out by hand: {entry.List}: {entry.Text}"

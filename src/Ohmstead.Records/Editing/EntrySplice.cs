@@ -9,7 +9,7 @@ namespace Ohmstead.Records.Editing;
 internal static class EntrySplice
 {
     /// <summary>The change, or null where it would touch more than the word.</summary>
-    internal static TextEdit? Of(SourceText source, LaidText parts, MappingNode entry, EntryWord word)
+    internal static TextEdit? Plan(SourceText source, LaidText parts, MappingNode entry, EntryWord word)
     {
         var there = IndexOf(entry, known => known.Key == word.Key);
         return (there, word.Word) switch

@@ -31,7 +31,7 @@ public static class EntryWords
     public static EditOutcome Set(string path, string text, FileForm form, INodeReader reader, IReadOnlyList<EntryWord> words)
     {
         var reading = reader.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
-        if (reading.Root is not { } root || LaidText.Of(path, text, form, root, out _) is not { } parts)
+        if (reading.Root is not { } root || LaidText.Read(path, text, form, root, out _) is not { } parts)
         {
             return EditOutcome.Refused("the file holds what cannot be read", "mend it first; 'check' says where");
         }
@@ -43,7 +43,7 @@ public static class EntryWords
         var changed = new List<string>();
         foreach (var word in words)
         {
-            if (!entries.TryGetValue(word.Entry, out var entry) || EntrySplice.Of(source, parts, entry.Node, word) is not { } edit)
+            if (!entries.TryGetValue(word.Entry, out var entry) || EntrySplice.Plan(source, parts, entry.Node, word) is not { } edit)
             {
                 return EditOutcome.Refused(
                     $"the entry on line {Number(word.Entry.Line)} is written in a way that '{word.Key}' cannot be set in without "
@@ -62,10 +62,10 @@ public static class EntryWords
             again.Root is { } after
             && !again.Findings.Any(finding => finding.Severity == Severity.Error)
             && again.Body == reading.Body
-            && Says(NodeTrail.Of(root), NodeTrail.Of(after), changed, words)
-            && LaidText.Of(path, result, form, after, out _) is { } laid
+            && Says(NodeTrail.Walk(root), NodeTrail.Walk(after), changed, words)
+            && LaidText.Read(path, result, form, after, out _) is { } laid
             && laid.Remarks.SequenceEqual(parts.Remarks)
-            ? EditOutcome.Of(result)
+            ? EditOutcome.Written(result)
             : EditOutcome.Refused($"'{words[0].Key}' cannot be set here without touching more than itself", "write it by hand");
     }
 

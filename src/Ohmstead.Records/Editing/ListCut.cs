@@ -30,7 +30,7 @@ internal sealed class ListCut
     internal string KeyText => TextOf(Entry.KeySpot.Line, Entry.KeySpot.Line);
 
     /// <summary>Cuts a list. A record without it, or with an empty one, has nothing to cut: both are null.</summary>
-    internal static (ListCut? Cut, EditRefusal? Refusal) Of(RecordEditor editor, string key)
+    internal static (ListCut? Cut, EditRefusal? Refusal) Plan(RecordEditor editor, string key)
     {
         if (editor.Root.Entries.FirstOrDefault(entry => entry.Key == key) is not { Value: SequenceNode { Items.Length: > 0 } list } found)
         {

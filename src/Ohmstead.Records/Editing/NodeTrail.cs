@@ -7,7 +7,7 @@ namespace Ohmstead.Records.Editing;
 internal static class NodeTrail
 {
     /// <summary>One entry for each value, empty list and empty mapping, in order; none where nothing is said at all.</summary>
-    internal static IReadOnlyList<(string Path, string Text)> Of(MappingNode root)
+    internal static IReadOnlyList<(string Path, string Text)> Walk(MappingNode root)
     {
         var trail = new List<(string, string)>();
         if (root.Entries.Length > 0)

@@ -125,8 +125,8 @@ public sealed class RecordEditor
             return false;
         }
 
-        var said = NodeTrail.Of(entry);
-        return list.Items.OfType<MappingNode>().Any(known => NodeTrail.Of(known).SequenceEqual(said));
+        var said = NodeTrail.Walk(entry);
+        return list.Items.OfType<MappingNode>().Any(known => NodeTrail.Walk(known).SequenceEqual(said));
     }
 
     /// <summary>An entry as it will be read, or null where it is no mapping.</summary>
@@ -361,7 +361,7 @@ public sealed class RecordEditor
     // What comes in without its proof stays outside: the text is read again, and the entry is where it was put.
     private EditOutcome Checked(string text, IReadOnlyList<string> added, string entry, string byHand)
     {
-        if (ReadAgain(text) is not { } after || !Adds(NodeTrail.Of(after), added))
+        if (ReadAgain(text) is not { } after || !Adds(NodeTrail.Walk(after), added))
         {
             return EditOutcome.Refused(
                 "the record is laid out in a way that this entry cannot be put into without touching more than itself",
@@ -370,7 +370,7 @@ public sealed class RecordEditor
         }
 
         var (laid, root) = Folded(text, after);
-        return EditOutcome.Of(laid, NodeTrail.At(root, entry)!.Spot);
+        return EditOutcome.Written(laid, NodeTrail.At(root, entry)!.Spot);
     }
 
     /// <summary>What a changed text says, or null when it cannot be read.</summary>
@@ -386,15 +386,15 @@ public sealed class RecordEditor
         Fold(text, after) is var folded
         && folded != text
         && ReadAgain(folded) is { } root
-        && NodeTrail.Of(root).SequenceEqual(NodeTrail.Of(after))
+        && NodeTrail.Walk(root).SequenceEqual(NodeTrail.Walk(after))
             ? (folded, root)
             : (text, after);
 
     private string Fold(string text, MappingNode after) =>
         !HasLongLine(text) ? text
-        : LaidText.Of(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 }
-        && LaidText.Of(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
-            ? RecordLayout.Of(source.Path, text, form, reader).Text
+        : LaidText.Read(source.Path, text, form, after, out _)?.Edits() is { Count: > 0 }
+        && LaidText.Read(source.Path, source.Text, form, Root, out _)?.Edits() is { Count: 0 }
+            ? RecordLayout.Compute(source.Path, text, form, reader).Text
         : text;
 
     // Laying a record out costs more than everything else an entry does, and what is short enough stays as it was spliced in.
@@ -421,7 +421,7 @@ public sealed class RecordEditor
     private bool Adds(IReadOnlyList<(string Path, string Text)> after, IReadOnlyList<string> added)
     {
         // An empty list stands in the trail by its own path, which goes with the first item.
-        var before = NodeTrail.Of(Root);
+        var before = NodeTrail.Walk(Root);
         var list = added[0][..Math.Max(added[0].LastIndexOf('#'), 0)];
         var wasEmpty = list.Length > 0 && before.Any(entry => entry.Path == list);
         return NodeTrail.IsMoreBy(before, after, wasEmpty ? [.. added, list] : added) && NodeTrail.HoldsAll(after, added);

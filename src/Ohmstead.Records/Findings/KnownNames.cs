@@ -39,11 +39,11 @@ public sealed class KnownNames
             looks = new(names.Length, StringComparer.Ordinal);
             foreach (var known in names)
             {
-                looks.TryAdd(Appearance.Of(known), known);
+                looks.TryAdd(Appearance.Skeleton(known), known);
             }
         }
 
-        return looks.GetValueOrDefault(Appearance.Of(name));
+        return looks.GetValueOrDefault(Appearance.Skeleton(name));
     }
 
     /// <summary>The nearest of the names, as <see cref="Nearest.To"/> finds it; null when none is near, or when enough was

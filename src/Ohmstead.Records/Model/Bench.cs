@@ -132,7 +132,7 @@ public sealed record ReadValue(Measured Measured, Written<Indication> Value)
     public Quantity? Exact => Value.Value.Exact;
 
     /// <summary>A value that stands elsewhere in the record as a figure.</summary>
-    public static ReadValue Of(Measured measured, Written<Quantity> figure) =>
+    public static ReadValue From(Measured measured, Written<Quantity> figure) =>
         new(measured, new(Indication.From(figure.Value), figure.Text, figure.Spot));
 }
 

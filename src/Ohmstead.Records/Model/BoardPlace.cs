@@ -9,7 +9,7 @@ public readonly record struct BoardPlace(string Board, string Place)
     public const string Example = "SP-0003 C4";
 
     /// <summary>Reads one; null where it is no number and place with a space between.</summary>
-    public static BoardPlace? Of(string text) =>
+    public static BoardPlace? Parse(string text) =>
         text.Split(' ', StringSplitOptions.RemoveEmptyEntries) is [var board, var place] ? new(board, place) : null;
 
     /// <inheritdoc/>

@@ -59,7 +59,7 @@ public sealed record CollectionFile(string Path, string Name)
 /// <summary>A hazard.</summary>
 /// <param name="Kind">What kind.</param>
 /// <param name="Spot">Where it is written.</param>
-public sealed record Hazard(Written<HazardKind> Kind, Spot Spot)
+public sealed record RecordedHazard(Written<HazardKind> Kind, Spot Spot)
 {
     /// <summary>Where it is.</summary>
     public Written<string>? At { get; init; }
@@ -164,7 +164,7 @@ public sealed record DesignFile(string Path, Written<string> Id, Written<string>
     public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
 
     /// <summary>What can hurt.</summary>
-    public ImmutableArray<Hazard> Hazards { get; init; } = [];
+    public ImmutableArray<RecordedHazard> Hazards { get; init; } = [];
 
     /// <summary>Known faults.</summary>
     public ImmutableArray<KnownFault> KnownFaults { get; init; } = [];
@@ -250,7 +250,7 @@ public sealed record BoardFile(string Path, Written<string> Id, Written<string> 
     public UnreadNames UnreadPoints { get; init; } = UnreadNames.None;
 
     /// <summary>Hazards beside those of the design.</summary>
-    public ImmutableArray<Hazard> Hazards { get; init; } = [];
+    public ImmutableArray<RecordedHazard> Hazards { get; init; } = [];
 
     /// <summary>Visits to the bench, as written.</summary>
     public ImmutableArray<BenchVisit> Bench { get; init; } = [];

@@ -14,36 +14,36 @@ public sealed class FitComparer : IEqualityComparer<IFitPart>
         || (
             x is not null
             && y is not null
-            && Alike.Same(x.Kind, y.Kind)
-            && Alike.Same(x.Role, y.Role)
-            && Alike.Same(x.Capacitance, y.Capacitance)
-            && Alike.Same(x.Resistance, y.Resistance)
-            && Alike.Same(x.Inductance, y.Inductance)
-            && Alike.Same(x.Frequency, y.Frequency)
-            && Alike.Same(x.Tolerance, y.Tolerance)
-            && Alike.Same(x.RatedVoltage, y.RatedVoltage)
-            && Alike.Same(x.WorkingVoltage, y.WorkingVoltage)
-            && Alike.Same(x.Temperature, y.Temperature)
-            && Alike.Same(x.Power, y.Power)
-            && Alike.Same(x.Current, y.Current)
-            && Alike.Same(x.Speed, y.Speed)
-            && Alike.Same(x.Breaking, y.Breaking)
-            && Alike.Same(x.Standard, y.Standard)
-            && Alike.Same(x.Size, y.Size)
-            && Alike.Same(x.RippleCurrent, y.RippleCurrent)
-            && Alike.Same(x.EsrLimit, y.EsrLimit)
-            && Alike.Same(x.EsrLow, y.EsrLow)
-            && Alike.Same(x.Low, y.Low)
-            && Alike.Same(x.High, y.High)
-            && Alike.Same(x.Polarity, y.Polarity)
-            && Alike.Same(x.SafetyClass, y.SafetyClass)
-            && Alike.Same(x.Material, y.Material)
-            && Alike.Same(x.Cells, y.Cells)
-            && Alike.Same(x.Form, y.Form)
-            && Alike.Same(x.LeadPitch, y.LeadPitch)
-            && Alike.Same(x.Diameter, y.Diameter)
-            && Alike.Same(x.Height, y.Height)
-            && Alike.Same(x.Type, y.Type)
+            && WrittenEquality.AreEqual(x.Kind, y.Kind)
+            && WrittenEquality.AreEqual(x.Role, y.Role)
+            && WrittenEquality.AreEqual(x.Capacitance, y.Capacitance)
+            && WrittenEquality.AreEqual(x.Resistance, y.Resistance)
+            && WrittenEquality.AreEqual(x.Inductance, y.Inductance)
+            && WrittenEquality.AreEqual(x.Frequency, y.Frequency)
+            && WrittenEquality.AreEqual(x.Tolerance, y.Tolerance)
+            && WrittenEquality.AreEqual(x.RatedVoltage, y.RatedVoltage)
+            && WrittenEquality.AreEqual(x.WorkingVoltage, y.WorkingVoltage)
+            && WrittenEquality.AreEqual(x.Temperature, y.Temperature)
+            && WrittenEquality.AreEqual(x.Power, y.Power)
+            && WrittenEquality.AreEqual(x.Current, y.Current)
+            && WrittenEquality.AreEqual(x.Speed, y.Speed)
+            && WrittenEquality.AreEqual(x.Breaking, y.Breaking)
+            && WrittenEquality.AreEqual(x.Standard, y.Standard)
+            && WrittenEquality.AreEqual(x.Size, y.Size)
+            && WrittenEquality.AreEqual(x.RippleCurrent, y.RippleCurrent)
+            && WrittenEquality.AreEqual(x.EsrLimit, y.EsrLimit)
+            && WrittenEquality.AreEqual(x.EsrLow, y.EsrLow)
+            && WrittenEquality.AreEqual(x.Low, y.Low)
+            && WrittenEquality.AreEqual(x.High, y.High)
+            && WrittenEquality.AreEqual(x.Polarity, y.Polarity)
+            && WrittenEquality.AreEqual(x.SafetyClass, y.SafetyClass)
+            && WrittenEquality.AreEqual(x.Material, y.Material)
+            && WrittenEquality.AreEqual(x.Cells, y.Cells)
+            && WrittenEquality.AreEqual(x.Form, y.Form)
+            && WrittenEquality.AreEqual(x.LeadPitch, y.LeadPitch)
+            && WrittenEquality.AreEqual(x.Diameter, y.Diameter)
+            && WrittenEquality.AreEqual(x.Height, y.Height)
+            && WrittenEquality.AreEqual(x.Type, y.Type)
         );
 
     /// <inheritdoc/>
@@ -51,8 +51,8 @@ public sealed class FitComparer : IEqualityComparer<IFitPart>
     {
         ArgumentNullException.ThrowIfNull(obj);
         // What tells most parts apart; the rest is left to the comparison.
-        var hash = Alike.Hash(Alike.Hash(0, obj.Kind), ChosenBy.Value(obj));
-        hash = Alike.Hash(Alike.Hash(hash, obj.Role), obj.RatedVoltage);
-        return Alike.Hash(Alike.Hash(hash, obj.Tolerance), obj.Type);
+        var hash = WrittenEquality.Hash(WrittenEquality.Hash(0, obj.Kind), ChosenBy.Value(obj));
+        hash = WrittenEquality.Hash(WrittenEquality.Hash(hash, obj.Role), obj.RatedVoltage);
+        return WrittenEquality.Hash(WrittenEquality.Hash(hash, obj.Tolerance), obj.Type);
     }
 }

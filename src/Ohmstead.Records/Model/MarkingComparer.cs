@@ -14,28 +14,28 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
         || (
             x is not null
             && y is not null
-            && Alike.Same(x.Kind, y.Kind)
-            && Alike.Same(x.Capacitance, y.Capacitance)
-            && Alike.Same(x.Resistance, y.Resistance)
-            && Alike.Same(x.Inductance, y.Inductance)
-            && Alike.Same(x.Frequency, y.Frequency)
-            && Alike.Same(x.Current, y.Current)
-            && Alike.Same(x.RatedVoltage, y.RatedVoltage)
-            && Alike.Same(x.VoltageOfPaper, y.VoltageOfPaper)
-            && Alike.Same(x.Tolerance, y.Tolerance)
-            && Alike.Same(x.LossFactorLimit, y.LossFactorLimit)
-            && Alike.Same(x.EsrLimit, y.EsrLimit)
-            && Alike.Same(x.EsrLow, y.EsrLow)
-            && Alike.Same(x.LeakageLimit, y.LeakageLimit)
-            && Alike.Same(x.Low, y.Low)
-            && Alike.Same(x.High, y.High)
-            && Alike.Same(x.Material, y.Material)
-            && Alike.Same(x.Cells, y.Cells)
-            && Alike.Same(x.TellingType, y.TellingType)
-            && Alike.Same(x.EsrFrequency, y.EsrFrequency)
-            && Alike.Same(x.ClassOfSuppressor, y.ClassOfSuppressor)
-            && Alike.Same(x.RoleOfSuppressor, y.RoleOfSuppressor)
-            && Alike.Same(x.FormOfSuppressor, y.FormOfSuppressor)
+            && WrittenEquality.AreEqual(x.Kind, y.Kind)
+            && WrittenEquality.AreEqual(x.Capacitance, y.Capacitance)
+            && WrittenEquality.AreEqual(x.Resistance, y.Resistance)
+            && WrittenEquality.AreEqual(x.Inductance, y.Inductance)
+            && WrittenEquality.AreEqual(x.Frequency, y.Frequency)
+            && WrittenEquality.AreEqual(x.Current, y.Current)
+            && WrittenEquality.AreEqual(x.RatedVoltage, y.RatedVoltage)
+            && WrittenEquality.AreEqual(x.VoltageOfPaper, y.VoltageOfPaper)
+            && WrittenEquality.AreEqual(x.Tolerance, y.Tolerance)
+            && WrittenEquality.AreEqual(x.LossFactorLimit, y.LossFactorLimit)
+            && WrittenEquality.AreEqual(x.EsrLimit, y.EsrLimit)
+            && WrittenEquality.AreEqual(x.EsrLow, y.EsrLow)
+            && WrittenEquality.AreEqual(x.LeakageLimit, y.LeakageLimit)
+            && WrittenEquality.AreEqual(x.Low, y.Low)
+            && WrittenEquality.AreEqual(x.High, y.High)
+            && WrittenEquality.AreEqual(x.Material, y.Material)
+            && WrittenEquality.AreEqual(x.Cells, y.Cells)
+            && WrittenEquality.AreEqual(x.TellingType, y.TellingType)
+            && WrittenEquality.AreEqual(x.EsrFrequency, y.EsrFrequency)
+            && WrittenEquality.AreEqual(x.ClassOfSuppressor, y.ClassOfSuppressor)
+            && WrittenEquality.AreEqual(x.RoleOfSuppressor, y.RoleOfSuppressor)
+            && WrittenEquality.AreEqual(x.FormOfSuppressor, y.FormOfSuppressor)
         );
 
     /// <inheritdoc/>
@@ -44,8 +44,10 @@ public sealed class MarkingComparer : IEqualityComparer<IMarkedPart>
         ArgumentNullException.ThrowIfNull(obj);
         // What tells most parts apart; the rest is left to the comparison.
         var main = obj.Capacitance ?? obj.Resistance ?? obj.Inductance ?? obj.Frequency;
-        var hash = Alike.Hash(Alike.Hash(0, obj.Kind), main);
-        hash = Alike.Hash(Alike.Hash(hash, obj.RatedVoltage), obj.Tolerance);
-        return main is not null ? hash : Alike.Hash(Alike.Hash(Alike.Hash(hash, obj.Low), obj.High), obj.TellingType);
+        var hash = WrittenEquality.Hash(WrittenEquality.Hash(0, obj.Kind), main);
+        hash = WrittenEquality.Hash(WrittenEquality.Hash(hash, obj.RatedVoltage), obj.Tolerance);
+        return main is not null
+            ? hash
+            : WrittenEquality.Hash(WrittenEquality.Hash(WrittenEquality.Hash(hash, obj.Low), obj.High), obj.TellingType);
     }
 }

@@ -136,7 +136,7 @@ internal static class PartFamilies
     internal static ImmutableArray<Measured> OfElectrolytics { get; } = [Measured.Capacitance, Measured.Esr, Measured.Leakage];
 
     /// <summary>The row of a family.</summary>
-    internal static FamilyFacts Of(PartFamily family) =>
+    internal static FamilyFacts For(PartFamily family) =>
         family switch
         {
             PartFamily.Capacitor => Capacitor,

@@ -17,7 +17,7 @@ public sealed class PartKind
     {
         Name = name;
         Family = family;
-        this.family = PartFamilies.Of(family);
+        this.family = PartFamilies.For(family);
     }
 
     /// <summary>Its name in records.</summary>

@@ -10,7 +10,7 @@ public static partial class PartKinds
 
     /// <summary>Aluminium with a liquid electrolyte.</summary>
     public static PartKind AluminiumElectrolytic { get; } =
-        Of("aluminium electrolytic", CapacitorKind.AluminiumWet, hasRightWayRound: true);
+        Capacitor("aluminium electrolytic", CapacitorKind.AluminiumWet, hasRightWayRound: true);
 
     /// <summary>Aluminium with a liquid electrolyte and oxide on both foils.</summary>
     public static PartKind BipolarElectrolytic { get; } =
@@ -22,7 +22,7 @@ public static partial class PartKinds
         };
 
     /// <summary>Aluminium or tantalum with a conductive polymer.</summary>
-    public static PartKind PolymerElectrolytic { get; } = Of("polymer electrolytic", CapacitorKind.Polymer, hasRightWayRound: true);
+    public static PartKind PolymerElectrolytic { get; } = Capacitor("polymer electrolytic", CapacitorKind.Polymer, hasRightWayRound: true);
 
     /// <summary>Tantalum with manganese dioxide.</summary>
     public static PartKind Tantalum { get; } =
@@ -35,28 +35,29 @@ public static partial class PartKinds
         };
 
     /// <summary>Tantalum with a liquid electrolyte.</summary>
-    public static PartKind WetTantalum { get; } = Of("wet tantalum", CapacitorKind.TantalumWet, hasRightWayRound: true);
+    public static PartKind WetTantalum { get; } = Capacitor("wet tantalum", CapacitorKind.TantalumWet, hasRightWayRound: true);
 
     /// <summary>Polyester film.</summary>
-    public static PartKind PolyesterFilm { get; } = Of("polyester film", CapacitorKind.Polyester, DielectricFigures.Polyester);
+    public static PartKind PolyesterFilm { get; } = Capacitor("polyester film", CapacitorKind.Polyester, DielectricFigures.Polyester);
 
     /// <summary>Polypropylene film.</summary>
     public static PartKind PolypropyleneFilm { get; } =
-        Of("polypropylene film", CapacitorKind.Polypropylene, DielectricFigures.Polypropylene);
+        Capacitor("polypropylene film", CapacitorKind.Polypropylene, DielectricFigures.Polypropylene);
 
     /// <summary>Polystyrene film.</summary>
-    public static PartKind PolystyreneFilm { get; } = Of("polystyrene film", CapacitorKind.Polystyrene, DielectricFigures.Polystyrene);
+    public static PartKind PolystyreneFilm { get; } =
+        Capacitor("polystyrene film", CapacitorKind.Polystyrene, DielectricFigures.Polystyrene);
 
     /// <summary>Polycarbonate film.</summary>
     public static PartKind PolycarbonateFilm { get; } =
-        Of("polycarbonate film", CapacitorKind.Polycarbonate, DielectricFigures.Polycarbonate);
+        Capacitor("polycarbonate film", CapacitorKind.Polycarbonate, DielectricFigures.Polycarbonate);
 
     /// <summary>Paper in wax or oil.</summary>
-    public static PartKind Paper { get; } = Of("paper", CapacitorKind.Paper, DielectricFigures.PaperInWaxOrOil);
+    public static PartKind Paper { get; } = Capacitor("paper", CapacitorKind.Paper, DielectricFigures.PaperInWaxOrOil);
 
     /// <summary>Metallised paper.</summary>
     public static PartKind MetallisedPaper { get; } =
-        Of("metallised paper", CapacitorKind.MetallisedPaper, DielectricFigures.MetallisedPaper);
+        Capacitor("metallised paper", CapacitorKind.MetallisedPaper, DielectricFigures.MetallisedPaper);
 
     /// <summary>Class 1 ceramic, such as C0G.</summary>
     public static PartKind CeramicClass1 { get; } =
@@ -99,7 +100,12 @@ public static partial class PartKinds
     /// <summary>A capacitor that is set.</summary>
     public static PartKind TrimmerCapacitor { get; } = new("trimmer capacitor", PartFamily.Capacitor) { Letters = C, HasContacts = true };
 
-    private static PartKind Of(string name, CapacitorKind kind, DielectricFigures? dielectric = null, bool hasRightWayRound = false) =>
+    private static PartKind Capacitor(
+        string name,
+        CapacitorKind kind,
+        DielectricFigures? dielectric = null,
+        bool hasRightWayRound = false
+    ) =>
         new(name, PartFamily.Capacitor)
         {
             Letters = C,

@@ -10,7 +10,7 @@ namespace Ohmstead.Records.Text;
 public static class Appearance
 {
     /// <summary>How a name looks: two names of one appearance can be taken for each other.</summary>
-    public static string Of(string name) => Ascii.IsValid(name) && name.AsSpan().IndexOfAny("OoIl") < 0 ? name : Look(name);
+    public static string Skeleton(string name) => Ascii.IsValid(name) && name.AsSpan().IndexOfAny("OoIl") < 0 ? name : Look(name);
 
     private static string Look(string name)
     {

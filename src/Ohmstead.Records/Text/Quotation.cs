@@ -7,7 +7,7 @@ public static class Quotation
 
     /// <summary>The text in double quotes, its line ends as spaces, cut behind 40 characters with an ellipsis.</summary>
     /// <remarks>Nothing is escaped here: whoever prints a message escapes the whole of it.</remarks>
-    public static string Of(ReadOnlySpan<char> text)
+    public static string Quote(ReadOnlySpan<char> text)
     {
         var cut =
             text.Length <= Longest ? text.Length

@@ -27,13 +27,13 @@ internal static class LotAddresses
         if (workshop.Lots.Count <= MostOnPage)
         {
             return lot =>
-                workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(SiteAddress.Drawer, levelsUp, ElementId.Of(IdPrefix.Lot, lot)) : null;
+                workshop.Lots.ContainsKey(lot) ? LocalLink.ToFile(SiteAddress.Drawer, levelsUp, ElementId.For(IdPrefix.Lot, lot)) : null;
         }
 
         var places = InOrder(workshop).Index().ToDictionary(pair => pair.Item.Id.Value, pair => pair.Index, StringComparer.Ordinal);
         return lot =>
             places.TryGetValue(lot, out var place)
-                ? LocalLink.ToFile(TablePages.PathOf(Path, place / RowsAPage), levelsUp, ElementId.Of(IdPrefix.Lot, lot))
+                ? LocalLink.ToFile(TablePages.PathOf(Path, place / RowsAPage), levelsUp, ElementId.For(IdPrefix.Lot, lot))
                 : null;
     }
 }

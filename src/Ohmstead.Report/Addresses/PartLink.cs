@@ -11,7 +11,7 @@ internal static class PartLink
     {
         if (board.Place(name) is not null)
         {
-            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, name)).Text(name);
+            html.Open(Tag.A).To(ElementId.For(IdPrefix.Part, name)).Text(name);
         }
         else
         {

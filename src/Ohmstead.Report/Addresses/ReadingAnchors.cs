@@ -57,10 +57,10 @@ internal sealed class ReadingAnchors
     }
 
     /// <summary>The address of a value, or null when it is none of these readings.</summary>
-    public ElementId? Of(Verdict verdict) => byVerdict.GetValueOrDefault(verdict);
+    public ElementId? Find(Verdict verdict) => byVerdict.GetValueOrDefault(verdict);
 
     /// <summary>The address of a reading that has no verdict, or null.</summary>
-    public ElementId? Of(Reading reading) => byReading.GetValueOrDefault(reading);
+    public ElementId? Find(Reading reading) => byReading.GetValueOrDefault(reading);
 
     private static ElementId Unused(Dictionary<string, int> taken, string name)
     {
@@ -77,7 +77,7 @@ internal sealed class ReadingAnchors
             taken[name] = twin;
         }
 
-        return ElementId.Of(IdPrefix.Reading, unused);
+        return ElementId.For(IdPrefix.Reading, unused);
     }
 
     private static string Start(Reading reading, string day)
@@ -88,11 +88,11 @@ internal sealed class ReadingAnchors
 
     private static string End(Reading reading)
     {
-        var state = reading.State is { Value: var when } ? Of(when) : string.Empty;
+        var state = reading.State is { Value: var when } ? Words(when) : string.Empty;
         return reading.Circuit is { } circuit ? $"{state}-{circuit.Text}" : state;
     }
 
-    private static string Of(ReadingState state) =>
+    private static string Words(ReadingState state) =>
         state switch
         {
             ReadingState.AsFound => string.Empty,

@@ -31,10 +31,10 @@ public static class SiteAddress
     public const string About = "about.html";
 
     /// <summary>Where the page about verdicts explains the drawings.</summary>
-    internal static ElementId Drawings { get; } = ElementId.Of(IdPrefix.Section, "drawings");
+    internal static ElementId Drawings { get; } = ElementId.For(IdPrefix.Section, "drawings");
 
     /// <summary>Where the page about verdicts lists the files for programs.</summary>
-    internal static ElementId ForPrograms { get; } = ElementId.Of(IdPrefix.Section, "programs");
+    internal static ElementId ForPrograms { get; } = ElementId.For(IdPrefix.Section, "programs");
 
     /// <summary>The page of a board. It lasts as long as the board keeps its number.</summary>
     public static string Board(string board) => $"boards/{board}.html";

@@ -12,7 +12,7 @@ public static class VisitAnchors
 {
     /// <summary>One id for each visit, in the same order.</summary>
     /// <param name="visits">The visits of a board in order of time.</param>
-    public static IReadOnlyList<ElementId> Of(ImmutableArray<BenchVisit> visits)
+    public static IReadOnlyList<ElementId> For(ImmutableArray<BenchVisit> visits)
     {
         var ids = new ElementId[visits.Length];
         var same = 1;
@@ -20,7 +20,7 @@ public static class VisitAnchors
         {
             same = order > 0 && visits[order].Date.Value == visits[order - 1].Date.Value ? same + 1 : 1;
             var day = IsoDate.Text(visits[order].Date.Value);
-            ids[order] = ElementId.Of(IdPrefix.Visit, same == 1 ? day : string.Create(CultureInfo.InvariantCulture, $"{day}.{same}"));
+            ids[order] = ElementId.For(IdPrefix.Visit, same == 1 ? day : string.Create(CultureInfo.InvariantCulture, $"{day}.{same}"));
         }
 
         return ids;

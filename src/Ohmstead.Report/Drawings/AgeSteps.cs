@@ -26,7 +26,7 @@ internal static class AgeSteps
             return;
         }
 
-        var across = ValueScale.Of([0m, (decimal)last], Left, Right);
+        var across = ValueScale.For([0m, (decimal)last], Left, Right);
         using var drawing = Plot.Open(
             html,
             "0 0 360 134",

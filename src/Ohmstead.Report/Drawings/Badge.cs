@@ -25,7 +25,7 @@ public static class Badge
     public static void Write(PageBuffer buffer, string name, BoardState state, string words)
     {
         buffer.Clear();
-        var plate = Shortened(VisibleText.Of(name));
+        var plate = Shortened(VisibleText.Escape(name));
         var plateText = Width(plate);
         var plateWidth = plateText + (2 * Gap);
         var wordsAt = plateWidth + Gap + MarkWidth + Gap;

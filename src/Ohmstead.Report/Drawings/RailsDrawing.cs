@@ -23,7 +23,7 @@ internal static class RailsDrawing
         var rails = new List<AssessedProof>();
         foreach (var point in board.Points)
         {
-            if (board.ProofsAt(point.Name.Value).LastOrDefault(static proof => Of(proof, Measured.Voltage) is not null) is { } last)
+            if (board.ProofsAt(point.Name.Value).LastOrDefault(static proof => Find(proof, Measured.Voltage) is not null) is { } last)
             {
                 rails.Add(last);
             }
@@ -49,7 +49,7 @@ internal static class RailsDrawing
                 + "below each other. The numbers stand in the table below."
         );
         Plot.Label(html, VoltageAt + StripScale.Lower, 10m, "voltage");
-        if (rails.Any(rail => Of(rail, Measured.Ripple) is not null))
+        if (rails.Any(rail => Find(rail, Measured.Ripple) is not null))
         {
             Plot.Label(html, RippleAt + StripScale.Lower, 10m, "ripple");
         }
@@ -58,8 +58,8 @@ internal static class RailsDrawing
         {
             var top = Head + (Lane * lane) + 2m;
             Plot.LabelBefore(html, VoltageAt - 8m, top + 11m, rails[lane].Proof.Point.Value);
-            Strip(html, Of(rails[lane], Measured.Voltage), VoltageAt, top);
-            Strip(html, Of(rails[lane], Measured.Ripple), RippleAt, top);
+            Strip(html, Find(rails[lane], Measured.Voltage), VoltageAt, top);
+            Strip(html, Find(rails[lane], Measured.Ripple), RippleAt, top);
         }
     }
 
@@ -70,7 +70,7 @@ internal static class RailsDrawing
             return;
         }
 
-        var drawing = StripScale.Of(limit.Interval, read.Value, null, null, verdict.Outcome);
+        var drawing = StripScale.For(limit.Interval, read.Value, null, null, verdict.Outcome);
         if (ReadingStrip.BandOf(drawing.Band) is { } band)
         {
             html.Open(Tag.Use).Using(band).With(NumberAttribute.X, x).With(NumberAttribute.Y, y).Close();
@@ -83,7 +83,7 @@ internal static class RailsDrawing
             .Close();
     }
 
-    private static Verdict? Of(AssessedProof proof, Measured measured)
+    private static Verdict? Find(AssessedProof proof, Measured measured)
     {
         foreach (var verdict in proof.Verdicts)
         {

@@ -21,7 +21,7 @@ internal static class ReadingStrip
         // A bound or a word has no place on a scale: its shape stands alone, without limits, and the words beside it tell the rest.
         var limits = verdict.Exact is null ? default : verdict.Limit?.Interval ?? default;
         var nominal = verdict.Limit?.Nominal?.Value;
-        var drawing = StripScale.Of(
+        var drawing = StripScale.For(
             limits,
             verdict.Exact?.Value ?? 0m,
             verdict.Uncertainty?.Value,

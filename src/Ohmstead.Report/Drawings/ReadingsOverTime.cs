@@ -32,7 +32,7 @@ internal static class ReadingsOverTime
             return;
         }
 
-        var up = ValueScale.Of(values, Bottom, Top);
+        var up = ValueScale.For(values, Bottom, Top);
         var time = Time(series, drift);
         using var drawing = Plot.Open(
             html,

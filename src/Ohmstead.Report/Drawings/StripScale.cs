@@ -47,7 +47,7 @@ public static class StripScale
     /// <param name="nominal">The nominal value, or null.</param>
     /// <param name="outcome">What the reading says.</param>
     /// <param name="before">The reading of the part that sat there before, or null; it has a say in the scale.</param>
-    public static StripDrawing Of(
+    public static StripDrawing For(
         Interval limits,
         decimal reading,
         decimal? uncertainty,

@@ -40,7 +40,7 @@ public sealed class ValueScale
     /// <param name="values">The values, such that <see cref="Holds"/> is true.</param>
     /// <param name="first">Where the scale starts on the drawing.</param>
     /// <param name="last">Where it ends; less than <paramref name="first"/> for one that goes up the page.</param>
-    public static ValueScale Of(IReadOnlyList<decimal> values, decimal first, decimal last)
+    public static ValueScale For(IReadOnlyList<decimal> values, decimal first, decimal last)
     {
         var (least, most) = (values.Min(), values.Max());
         if (least > 0m && most / Span >= least)

@@ -12,7 +12,7 @@ public sealed record DesignUnits(DesignFile Design, IReadOnlyList<BoardSummary> 
     public IReadOnlyList<UnitPlaces> Compared { get; init; } = [];
 
     /// <summary>All designs of a workshop with their units, in order of name.</summary>
-    public static IReadOnlyList<DesignUnits> Of(IEnumerable<DesignFile> designs, IReadOnlyList<BoardSummary> boards)
+    public static IReadOnlyList<DesignUnits> Group(IEnumerable<DesignFile> designs, IReadOnlyList<BoardSummary> boards)
     {
         var units = boards.Where(board => board.Design is not null).ToLookup(board => board.Design!, StringComparer.Ordinal);
         return

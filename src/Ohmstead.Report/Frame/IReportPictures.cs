@@ -7,7 +7,7 @@ public interface IReportPictures
 {
     /// <summary>What stands in the report for a picture of the collection; null when it is not there or cannot be shown.</summary>
     /// <param name="path">Its path below the root of the collection, safe by its words (<see cref="PictureNames"/>).</param>
-    ShownPicture? Of(string path);
+    ShownPicture? Find(string path);
 }
 
 /// <summary>A picture of the report in two sizes.</summary>

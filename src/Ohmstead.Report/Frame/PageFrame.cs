@@ -31,7 +31,7 @@ public static class PageFrame
         new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp))
         {
             Script = LocalLink.ToFile(PageScript.FileName, levelsUp),
-            Alternates = [.. context.Beside.Where(other => other.IsOnEveryPage)],
+            Alternates = [.. context.ForPrograms.Where(other => other.IsOnEveryPage)],
             LevelsUp = levelsUp,
             LeadsTo = leadsTo,
         }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
@@ -108,7 +108,7 @@ public static class PageFrame
         }
 
         html.Open(Tag.P).Text(SafetyNotice.Defer);
-        if (context.Beside.Count > 0)
+        if (context.ForPrograms.Count > 0)
         {
             using var line = html.Open(Tag.P);
             html.Open(Tag.A)

@@ -37,12 +37,12 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     public IReadOnlyList<DueItem>? Ahead { get; init; }
 
     /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
-    public IReadOnlyList<Alternate> Beside { get; init; } = [];
+    public IReadOnlyList<Alternate> ForPrograms { get; init; } = [];
 
     /// <summary>The picture of the report that stands for a picture of the collection, seen from a page one folder below the root; null
     /// when it is not shown.</summary>
     internal LocalLink? PictureOf(string path) =>
-        PictureNames.IsSafe(path) && Pictures?.Of(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
+        PictureNames.IsSafe(path) && Pictures?.Find(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
 
     /// <summary>Where a lot is told, seen from a page one folder below the root; null when nothing is known of it.</summary>
     internal LocalLink? LotOf(string lot) => lots.Value(lot);

@@ -21,7 +21,7 @@ internal readonly ref struct Section
     /// <param name="remark">A line under the heading, or null.</param>
     public static Section Open(HtmlWriter html, string id, string heading, string? remark = null)
     {
-        var anchor = ElementId.Of(IdPrefix.Section, id);
+        var anchor = ElementId.For(IdPrefix.Section, id);
         var whole = html.Open(Tag.Section, ClassName.Entry).LabelledBy(anchor);
         using (html.Open(Tag.Header))
         {

@@ -13,7 +13,7 @@ public sealed record UnitPlaces(string Board, IReadOnlyList<UnitPlace> Places)
     private readonly Dictionary<string, UnitPlace> byReference = Places.ToDictionary(place => place.Reference, StringComparer.Ordinal);
 
     /// <summary>The places of a board.</summary>
-    public static UnitPlaces Of(BoardAssessment board) =>
+    public static UnitPlaces From(BoardAssessment board) =>
         new(
             board.Board.Id.Value,
             [

@@ -22,7 +22,7 @@ public sealed record ElementId
     /// point).</summary>
     /// <param name="prefix">What kind of thing it is.</param>
     /// <param name="name">Its name in the record, such as <c>C12</c> or <c>+15V</c>.</param>
-    public static ElementId Of(IdPrefix prefix, string name) =>
+    public static ElementId For(IdPrefix prefix, string name) =>
         new(prefix, name.AsSpan().ContainsAnyExcept(IdPrefix.Plain) ? Encoded(name) : name);
 
     /// <inheritdoc/>

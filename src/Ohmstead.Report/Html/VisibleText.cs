@@ -16,7 +16,7 @@ internal static class VisibleText
     private static readonly PlainCharacters Plain = new(c => !IsSpecial(c));
 
     /// <summary>The text with nothing hidden in it and no markup escaped, for a file whose own escapes follow.</summary>
-    public static string Of(string text)
+    public static string Escape(string text)
     {
         if (IsPlain(text))
         {

@@ -7,7 +7,7 @@ namespace Ohmstead.Report.Markdown;
 internal static class InlineText
 {
     /// <summary>The words of the node and all it contains.</summary>
-    public static string Of(Inline? inline)
+    public static string Read(Inline? inline)
     {
         var text = new StringBuilder();
         Add(text, inline);

@@ -59,7 +59,7 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
         }
         else
         {
-            ReferenceText.Write(html, literals.ToString(), story.Targets);
+            LinkedNames.Write(html, literals.ToString(), story.Targets);
         }
 
         return literal;
@@ -136,7 +136,7 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
             Words(link, inLink: true);
         }
 
-        if (target is ExternalLink { Host: var host } && ShownHost.Differs(InlineText.Of(link), host))
+        if (target is ExternalLink { Host: var host } && ShownHost.Differs(InlineText.Read(link), host))
         {
             html.Text(" ");
             html.Open(Tag.Span, ClassName.Host).Text($"({host})");
@@ -151,13 +151,13 @@ internal sealed class InlineWriter(HtmlWriter html, Story story, StoryHeadings h
         }
         else
         {
-            html.Text(InlineText.Of(link));
+            html.Text(InlineText.Read(link));
         }
     }
 
     private void WritePicture(LinkInline picture, bool inLink)
     {
-        var description = InlineText.Of(picture);
+        var description = InlineText.Read(picture);
         switch (StoryAddress.Read(picture.Url ?? "", story.Folder))
         {
             case StoryAddress.Inside inside when story.Targets.Picture(inside.Path) is { } file:

@@ -26,7 +26,7 @@ internal sealed class StoryHeadings
             outline.Push(heading.Level);
             headings.Add(
                 heading,
-                (Math.Min(topRank + outline.Count - 1, 6), ElementId.Of(IdPrefix.Story, Unused(Name(InlineText.Of(heading.Inline)))))
+                (Math.Min(topRank + outline.Count - 1, 6), ElementId.For(IdPrefix.Story, Unused(Name(InlineText.Read(heading.Inline)))))
             );
         }
     }
@@ -47,7 +47,7 @@ internal sealed class StoryHeadings
 
     /// <summary>The id of the heading that a fragment written in the text means; null when there is none.</summary>
     public ElementId? Find(string fragment) =>
-        Name(fragment) is var name && names.ContainsKey(name) ? ElementId.Of(IdPrefix.Story, name) : null;
+        Name(fragment) is var name && names.ContainsKey(name) ? ElementId.For(IdPrefix.Story, name) : null;
 
     private static string Name(string text)
     {

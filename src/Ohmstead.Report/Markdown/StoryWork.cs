@@ -60,7 +60,7 @@ internal sealed class StoryWork
         }
 
         var openers = Openers(trimmed);
-        var here = LineMarks.Of(line);
+        var here = LineMarks.Read(line);
         var before = paragraph;
         paragraph = before.With(here, line.Length);
         blocks += 1 + openers;
@@ -100,7 +100,7 @@ internal sealed class StoryWork
     /// <summary>What stands in one line.</summary>
     private readonly record struct LineMarks(int All, int Pairing, int BacktickRuns, int Pipes)
     {
-        public static LineMarks Of(ReadOnlySpan<char> line)
+        public static LineMarks Read(ReadOnlySpan<char> line)
         {
             var (all, pairing, runs, pipes) = (0, 0, 0, 0);
             var last = '\0';

@@ -193,14 +193,14 @@ public static class AboutPage
 
     private static void Programs(HtmlWriter html, ReportContext context)
     {
-        if (context.Beside.Count == 0)
+        if (context.ForPrograms.Count == 0)
         {
             return;
         }
 
         using var section = Section.Open(html, "programs", "For programs", "the same as tables, for other programs and sites");
         using var list = html.Open(Tag.Ul);
-        foreach (var other in context.Beside)
+        foreach (var other in context.ForPrograms)
         {
             using var item = html.Open(Tag.Li);
             html.Open(Tag.A).To(LocalLink.ToFile(other.Path)).Text(other.Path);

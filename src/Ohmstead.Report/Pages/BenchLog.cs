@@ -43,7 +43,7 @@ internal sealed class BenchLog(BoardOnPage page)
                 .Text("What holds of a part now is told here in one line, and in full in the row of the part, to which its name leads.");
         }
 
-        var places = VisitAnchors.Of(board.Visits);
+        var places = VisitAnchors.For(board.Visits);
         var readings = board.Readings.ToLookup(static reading => reading.VisitOrder);
         for (var order = 0; order < board.Visits.Length; order++)
         {
@@ -111,8 +111,8 @@ internal sealed class BenchLog(BoardOnPage page)
             return;
         }
 
-        var how = HowTaken.Of(readings);
-        var reasons = SharedReasons.Of(board, readings);
+        var how = HowTaken.From(readings);
+        var reasons = SharedReasons.From(board, readings);
         how.WriteCommon(html);
         reasons.Write(html);
         Column<AssessedReading> subject = new("Of", (_, reading) => Subject(reading.Reading));
@@ -124,7 +124,7 @@ internal sealed class BenchLog(BoardOnPage page)
         }) { IsPlain = true };
         new Ledger<AssessedReading>(how.IsAllTold ? [subject, verdicts] : [subject, taken, verdicts])
         {
-            Anchor = reading => page.Anchors.Of(reading.Reading),
+            Anchor = reading => page.Anchors.Find(reading.Reading),
         }.Write(html, "Readings of " + visit.Date.Text, readings);
     }
 
@@ -158,7 +158,7 @@ internal sealed class BenchLog(BoardOnPage page)
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty;
         foreach (var verdict in assessed.Verdicts)
         {
-            var anchor = page.Anchors.Of(verdict);
+            var anchor = page.Anchors.Find(verdict);
             // A verdict that still stands has its working in the row of its part, to which the head of this row leads.
             if (SharedReasons.Stands(board, assessed, verdict))
             {
@@ -277,7 +277,7 @@ internal sealed class BenchLog(BoardOnPage page)
         }
 
         html.Text($"; {words} ");
-        if (BoardPlace.Of(end.Value) is { } there && page.Context.Boards.Contains(there.Board))
+        if (BoardPlace.Parse(end.Value) is { } there && page.Context.Boards.Contains(there.Board))
         {
             html.Open(Tag.A, ClassName.Reference).To(LocalLink.ToFile(SiteAddress.Board(there.Board), 1)).Text(end.Value);
         }

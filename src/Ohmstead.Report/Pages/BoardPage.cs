@@ -64,7 +64,7 @@ public sealed class BoardPage
         page.Working.Sources.Write(html);
         using var record = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Record: {board.Board.Path}");
-        if (page.Context.Beside.Count > 0)
+        if (page.Context.ForPrograms.Count > 0)
         {
             html.Text("; the same for programs: ");
             html.Open(Tag.A).To(LocalLink.ToFile(DataOf(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");

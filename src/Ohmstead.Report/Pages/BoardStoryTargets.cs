@@ -11,7 +11,7 @@ internal sealed class BoardStoryTargets(ReportContext context, BoardAssessment b
 {
     /// <inheritdoc/>
     public Link? Reference(string name) =>
-        board.Place(name) is not null ? LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))
+        board.Place(name) is not null ? LocalLink.ToFragment(ElementId.For(IdPrefix.Part, name))
         : name != board.Board.Id.Value && context.Boards.Contains(name) ? LocalLink.ToFile(SiteAddress.Board(name), 1)
         : null;
 

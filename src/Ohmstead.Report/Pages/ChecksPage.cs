@@ -18,7 +18,7 @@ public static class ChecksPage
         new("A finding of it means", check => check.Summary)
     )
     {
-        Anchor = check => ElementId.Of(IdPrefix.Check, check.Name),
+        Anchor = check => ElementId.For(IdPrefix.Check, check.Name),
     };
 
     /// <summary>Writes the page.</summary>

@@ -27,7 +27,7 @@ public static class DesignPage
         new("Last seen", unit => PageFrame.Iso(unit.LastSeen)) { IsShort = true }
     )
     {
-        Anchor = unit => ElementId.Of(IdPrefix.Board, unit.Id.Value),
+        Anchor = unit => ElementId.For(IdPrefix.Board, unit.Id.Value),
     };
     private static readonly Ledger<TestPoint> PointTable = new(
         new("Point", point => point.Name.Value) { IsShort = true },
@@ -37,7 +37,7 @@ public static class DesignPage
         new("Source", point => PageFrame.Joined(point.Source?.Value, point.Note?.Value))
     )
     {
-        Anchor = point => ElementId.Of(IdPrefix.Point, point.Name.Value),
+        Anchor = point => ElementId.For(IdPrefix.Point, point.Name.Value),
     };
 
     /// <summary>The file of a design's page, from the root of the report. It lasts as long as the design keeps its name.</summary>
@@ -136,7 +136,7 @@ public static class DesignPage
             new("Renewed in", (cell, part) => Renewed(cell, part, [.. renewed[part.Ref.Value]]))
         )
         {
-            Anchor = part => ElementId.Of(IdPrefix.Part, part.Ref.Value),
+            Anchor = part => ElementId.For(IdPrefix.Part, part.Ref.Value),
         }.Write(html, "Parts", design.Design.Parts);
     }
 
@@ -183,7 +183,7 @@ public static class DesignPage
             commas
                 .Next()
                 .Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1, ElementId.Of(IdPrefix.Part, part.Ref.Value)))
+                .To(LocalLink.ToFile(SiteAddress.Board(unit.Id.Value), 1, ElementId.For(IdPrefix.Part, part.Ref.Value)))
                 .Text(unit.Id.Value);
         }
 
@@ -248,7 +248,7 @@ public static class DesignPage
     {
         if (fault.At is { } at && parts.Contains(at.Value))
         {
-            html.Open(Tag.A, ClassName.Reference).To(ElementId.Of(IdPrefix.Part, at.Value)).Text(at.Value);
+            html.Open(Tag.A, ClassName.Reference).To(ElementId.For(IdPrefix.Part, at.Value)).Text(at.Value);
         }
         else
         {

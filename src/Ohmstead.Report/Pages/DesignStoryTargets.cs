@@ -12,7 +12,7 @@ internal sealed class DesignStoryTargets(ReportContext context, DesignUnits desi
 
     /// <inheritdoc/>
     public Link? Reference(string name) =>
-        parts.Contains(name) ? LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name))
+        parts.Contains(name) ? LocalLink.ToFragment(ElementId.For(IdPrefix.Part, name))
         : context.Boards.Contains(name) ? LocalLink.ToFile(SiteAddress.Board(name), 1)
         : null;
 

@@ -62,7 +62,7 @@ public static class DrawerPage
                 new("Incoming readings", (html, lot) => Incoming(html, lot, working)) { IsPlain = true }
             )
             {
-                Anchor = lot => ElementId.Of(IdPrefix.Lot, lot.Lot.Id.Value),
+                Anchor = lot => ElementId.For(IdPrefix.Lot, lot.Lot.Id.Value),
             },
             LotAddresses.RowsAPage,
             lot => lot.Lot.Id.Value
@@ -223,7 +223,7 @@ public static class DrawerPage
             var fitting = lot.Fittings[at];
             html.Text(at == 0 ? string.Empty : ", ");
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(SiteAddress.Board(fitting.Board), 0, ElementId.Of(IdPrefix.Part, fitting.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(fitting.Board), 0, ElementId.For(IdPrefix.Part, fitting.Reference)))
                 .Text($"{fitting.Board} {fitting.Reference}");
             html.Text(fitting.IsThere ? string.Empty : " (gone since)");
         }

@@ -41,7 +41,7 @@ public static class FamiliesPage
                 new("In circuit", family => family.FailedInCircuit)
             )
             {
-                Anchor = family => ElementId.Of(IdPrefix.Family, family.Name.Text),
+                Anchor = family => ElementId.For(IdPrefix.Family, family.Name.Text),
             },
             90,
             family => family.Name.Text

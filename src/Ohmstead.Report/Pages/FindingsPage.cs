@@ -61,7 +61,7 @@ public static class FindingsPage
             "what must be made safe stands first",
             new(new("Board", BoardLink), new("What can hurt", HazardsOf))
             {
-                Anchor = board => ElementId.Of(IdPrefix.Board, board.Id.Value),
+                Anchor = board => ElementId.For(IdPrefix.Board, board.Id.Value),
             },
             150,
             board => board.Id.Value
@@ -160,7 +160,7 @@ public static class FindingsPage
     private static void BoardLink(HtmlWriter html, BoardSummary board)
     {
         html.Open(Tag.A, ClassName.Reference)
-            .To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value), 0, ElementId.Of(IdPrefix.Section, "cautions")))
+            .To(LocalLink.ToFile(SiteAddress.Board(board.Id.Value), 0, ElementId.For(IdPrefix.Section, "cautions")))
             .Text(board.Id.Value);
         html.Text(" ");
         html.Open(Tag.Small).Text(board.Title);

@@ -50,7 +50,7 @@ public static class InstrumentsPage
             new("Readings", (page, instrument) => Readings(page, instrument, [.. uses[instrument.Id.Value]]))
         )
         {
-            Anchor = instrument => ElementId.Of(IdPrefix.Instrument, instrument.Id.Value),
+            Anchor = instrument => ElementId.For(IdPrefix.Instrument, instrument.Id.Value),
         }.Write(html, "Instruments", instruments);
     }
 

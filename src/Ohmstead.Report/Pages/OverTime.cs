@@ -69,7 +69,7 @@ internal sealed class OverTime(BoardOnPage page)
         using var figure = html.Open(Tag.Figure);
         using (html.Open(Tag.FigCaption))
         {
-            html.Open(Tag.A).To(ElementId.Of(IdPrefix.Part, series.Reference)).Text(series.Reference);
+            html.Open(Tag.A).To(ElementId.For(IdPrefix.Part, series.Reference)).Text(series.Reference);
             html.Text($" {VerdictWords.Describe(series.Measured)}");
             if (series.Readings[^1].Verdict.LimitInWords is { } limits)
             {
@@ -96,7 +96,7 @@ internal sealed class OverTime(BoardOnPage page)
 
     private void Reading(Verdict verdict)
     {
-        if (page.Anchors.Of(verdict) is { } anchor)
+        if (page.Anchors.Find(verdict) is { } anchor)
         {
             html.Open(Tag.A).To(anchor).Text(verdict.Reading.Text);
         }

@@ -20,7 +20,7 @@ internal sealed class Photographs(BoardOnPage page)
             .. from indexed in page.Board.Visits.Select((visit, order) => (visit, order))
             from photo in indexed.visit.Photos
             where PictureNames.IsSafe(photo.File.Value)
-            let shown = page.Context.Pictures?.Of(photo.File.Value)
+            let shown = page.Context.Pictures?.Find(photo.File.Value)
             where shown is not null
             select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
         ];

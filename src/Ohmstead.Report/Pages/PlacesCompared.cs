@@ -110,7 +110,7 @@ internal static class PlacesCompared
         using (html.Open(Tag.P, ClassName.Fine))
         {
             html.Open(Tag.A)
-                .To(LocalLink.ToFile(SiteAddress.Board(board), 1, ElementId.Of(IdPrefix.Part, place.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(board), 1, ElementId.For(IdPrefix.Part, place.Reference)))
                 .Text(
                     place.IsEmpty ? "nothing, removed"
                     : place.IsRenewed ? "renewed"

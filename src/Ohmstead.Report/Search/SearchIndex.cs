@@ -119,7 +119,7 @@ public static class SearchIndex
         {
             json.WriteStartArray();
             Text(json, name);
-            json.WriteStringValue(ElementId.Of(IdPrefix.Part, name).Value);
+            json.WriteStringValue(ElementId.For(IdPrefix.Part, name).Value);
             Numbers(json, place.Designs);
             Numbers(json, place.Runs);
             json.WriteEndArray();
@@ -135,7 +135,7 @@ public static class SearchIndex
     {
         var workshop = context.Workshop;
         json.WriteStartArray("things");
-        foreach (var design in DesignUnits.Of(workshop.Designs.Values, boards))
+        foreach (var design in DesignUnits.Group(workshop.Designs.Values, boards))
         {
             Thing(
                 json,
@@ -165,7 +165,7 @@ public static class SearchIndex
                 "maker",
                 maker,
                 string.Empty,
-                LocalLink.ToFile(SiteAddress.Collection, 0, ElementId.Of(IdPrefix.Section, "designs"))
+                LocalLink.ToFile(SiteAddress.Collection, 0, ElementId.For(IdPrefix.Section, "designs"))
             );
         }
 
@@ -182,7 +182,7 @@ public static class SearchIndex
                 "instrument",
                 instrument.Id.Value,
                 PageFrame.Joined(instrument.What.Value, instrument.Maker?.Value),
-                LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.Of(IdPrefix.Instrument, instrument.Id.Value))
+                LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.For(IdPrefix.Instrument, instrument.Id.Value))
             );
         }
 
@@ -242,7 +242,7 @@ public static class SearchIndex
         json.WriteEndArray();
     }
 
-    private static void Text(Utf8JsonWriter json, string text) => json.WriteStringValue(VisibleText.Of(text));
+    private static void Text(Utf8JsonWriter json, string text) => json.WriteStringValue(VisibleText.Escape(text));
 
     private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
     {

@@ -93,7 +93,7 @@ internal sealed class AheadTable(ReportContext context)
         if (item.Kind == DueKind.Calibration && context.Workshop.Instruments.ContainsKey(item.Whom))
         {
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.Of(IdPrefix.Instrument, item.Whom)))
+                .To(LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.For(IdPrefix.Instrument, item.Whom)))
                 .Text(item.Whom);
         }
         else if (item.Kind is DueKind.Reforming or DueKind.Shelf && lots(item.Whom) is { } address)
@@ -116,7 +116,7 @@ internal sealed class AheadTable(ReportContext context)
 
     private static void PartOfBoard(HtmlWriter html, string board, string place) =>
         html.Open(Tag.A, ClassName.Reference)
-            .To(LocalLink.ToFile(SiteAddress.Board(board), 0, ElementId.Of(IdPrefix.Part, place)))
+            .To(LocalLink.ToFile(SiteAddress.Board(board), 0, ElementId.For(IdPrefix.Part, place)))
             .Text($"{board} {place}");
 
     private readonly record struct BoardLife(string Board, LifeDates Life);

@@ -48,7 +48,7 @@ internal static class BuyingTable
                 new("State", State)
             )
             {
-                Anchor = order => ElementId.Of(IdPrefix.Order, order.Id.Value),
+                Anchor = order => ElementId.For(IdPrefix.Order, order.Id.Value),
             },
             200,
             order => order.Id.Value
@@ -92,7 +92,7 @@ internal static class BuyingTable
                 ? LocalLink.ToFile(
                     places.Count <= MostOrders ? SiteAddress.Drawer : Orders.PathOfRow(place),
                     0,
-                    ElementId.Of(IdPrefix.Order, order)
+                    ElementId.For(IdPrefix.Order, order)
                 )
                 : null;
     }
@@ -126,7 +126,7 @@ internal static class BuyingTable
         foreach (var need in line.For.Take(MostPlaces))
         {
             html.Open(Tag.A, ClassName.Reference)
-                .To(LocalLink.ToFile(SiteAddress.Board(need.Board), 0, ElementId.Of(IdPrefix.Part, need.Reference)))
+                .To(LocalLink.ToFile(SiteAddress.Board(need.Board), 0, ElementId.For(IdPrefix.Part, need.Reference)))
                 .Text($"{need.Board} {need.Reference}");
             html.Text(" ");
         }

@@ -52,7 +52,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     public IReadOnlyList<BoardSummary> Overruled { get; } = [.. boards.Where(board => board.Overruled.Count > 0)];
 
     /// <summary>The designs with their units.</summary>
-    public IReadOnlyList<DesignUnits> Designs { get; } = DesignUnits.Of(context.Workshop.Designs.Values, boards);
+    public IReadOnlyList<DesignUnits> Designs { get; } = DesignUnits.Group(context.Workshop.Designs.Values, boards);
 
     /// <summary>The table of all boards.</summary>
     public LongTable<BoardSummary> OfBoards =>
@@ -72,7 +72,7 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
                 new("Look again", board => PageFrame.Iso(board.LookAgain)) { IsShort = true }
             )
             {
-                Anchor = board => ElementId.Of(IdPrefix.Board, board.Id.Value),
+                Anchor = board => ElementId.For(IdPrefix.Board, board.Id.Value),
             },
             100,
             board => board.Id.Value

@@ -19,7 +19,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         .Readings.Where(reading => reading.VisitOrder >= 0)
         .ToDictionary(reading => reading.Reading.Spot);
     private readonly HashSet<ElementId> led = [];
-    private readonly IReadOnlyList<ElementId> visits = VisitAnchors.Of(board.Visits);
+    private readonly IReadOnlyList<ElementId> visits = VisitAnchors.For(board.Visits);
 
     /// <summary>Writes the place of an obligation, leading to the reading that meets it, where that is told in full, else to the part the
     /// first time that it is named.</summary>
@@ -32,7 +32,7 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
             return;
         }
 
-        if (led.Add(ElementId.Of(IdPrefix.Part, name)))
+        if (led.Add(ElementId.For(IdPrefix.Part, name)))
         {
             PartLink.Write(html, board, name);
         }
@@ -83,8 +83,8 @@ internal sealed class EvidencePlaces(ReportContext context, BoardAssessment boar
         !readings.TryGetValue(spot, out var reading)
         || (place is not null && reading.Verdicts.Length > 0 && reading.Verdicts.All(verdict => place.Standing.Contains(verdict)))
             ? null
-        : reading.Verdicts.Length > 0 ? anchors.Of(reading.Verdicts[0])
-        : anchors.Of(reading.Reading);
+        : reading.Verdicts.Length > 0 ? anchors.Find(reading.Verdicts[0])
+        : anchors.Find(reading.Reading);
 
     // Of two visits of one day it is the one behind whose beginning the entry stands.
     private ElementId? VisitOf(DateOnly day, Evidence evidence)

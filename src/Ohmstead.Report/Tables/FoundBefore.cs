@@ -11,7 +11,7 @@ internal static class FoundBefore
 
     /// <summary>For each quantity that was read of what sits there now, the last verdict on the part before; a reading that proves nothing
     /// only where there is no other.</summary>
-    public static IReadOnlyDictionary<Measured, Verdict> Of(PlaceHistory place)
+    public static IReadOnlyDictionary<Measured, Verdict> Find(PlaceHistory place)
     {
         if (place.ChangedAt is not { } order || place.Standing.Length == 0)
         {

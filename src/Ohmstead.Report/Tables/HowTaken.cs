@@ -12,7 +12,7 @@ internal readonly struct HowTaken
     private static readonly ImmutableArray<(string Before, Func<Reading, string?> Words, string After)> All =
     [
         (string.Empty, static reading => reading.StateWord, string.Empty),
-        (string.Empty, static reading => reading.Circuit is { Value: var circuit } ? Of(circuit) : null, string.Empty),
+        (string.Empty, static reading => reading.Circuit is { Value: var circuit } ? Words(circuit) : null, string.Empty),
         (string.Empty, static reading => reading.Frequency?.Text, string.Empty),
         (string.Empty, static reading => reading.Temperature?.Text, string.Empty),
         ("with ", static reading => reading.Instrument?.Value, string.Empty),
@@ -33,7 +33,7 @@ internal readonly struct HowTaken
     public bool IsAllTold { get; }
 
     /// <summary>Looks at the readings of a visit, at least one. One alone tells everything in its row.</summary>
-    public static HowTaken Of(ImmutableArray<AssessedReading> readings)
+    public static HowTaken From(ImmutableArray<AssessedReading> readings)
     {
         var same = 0;
         for (var at = 0; readings.Length > 1 && at < All.Length; at++)
@@ -106,7 +106,7 @@ internal readonly struct HowTaken
 
     private bool IsCommon(int at) => (common & (1 << at)) != 0;
 
-    private static string Of(Circuit circuit) =>
+    private static string Words(Circuit circuit) =>
         circuit switch
         {
             Circuit.In => "in circuit",

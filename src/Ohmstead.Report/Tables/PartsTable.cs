@@ -46,7 +46,7 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
         Column<PlaceHistory> readings = new("Readings", (_, place) => Readings(place)) { IsPlain = true };
         new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), part, readings)
         {
-            Anchor = place => ElementId.Of(IdPrefix.Part, place.Part.Ref.Value),
+            Anchor = place => ElementId.For(IdPrefix.Part, place.Part.Ref.Value),
         }.Write(html, "Parts", board.Places);
     }
 
@@ -64,8 +64,8 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
 
     private void Readings(PlaceHistory place)
     {
-        var here = new PageAnchor(place.Part.Ref.Value, ElementId.Of(IdPrefix.Part, place.Part.Ref.Value));
-        var found = FoundBefore.Of(place);
+        var here = new PageAnchor(place.Part.Ref.Value, ElementId.For(IdPrefix.Part, place.Part.Ref.Value));
+        var found = FoundBefore.Find(place);
         foreach (var verdict in place.Standing)
         {
             VerdictCell.Write(html, page.Working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
@@ -99,7 +99,7 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
         {
             commas.Next();
             var words = $"{VerdictWords.Describe(measured)} {verdict.Reading.Text} {VerdictWords.Describe(verdict.Outcome)}";
-            if (page.Anchors.Of(verdict) is { } anchor)
+            if (page.Anchors.Find(verdict) is { } anchor)
             {
                 html.Open(Tag.A).To(anchor).Text(words);
             }

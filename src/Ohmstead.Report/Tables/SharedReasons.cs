@@ -15,8 +15,8 @@ internal readonly struct SharedReasons
     private SharedReasons(string? undecided, string? provesNothing) => (this.undecided, this.provesNothing) = (undecided, provesNothing);
 
     /// <summary>Looks at the verdicts that are told in full in the table of a visit.</summary>
-    public static SharedReasons Of(BoardAssessment board, ImmutableArray<AssessedReading> readings) =>
-        new(Of(board, readings, VerdictOutcome.Undecided), Of(board, readings, VerdictOutcome.ProvesNothing));
+    public static SharedReasons From(BoardAssessment board, ImmutableArray<AssessedReading> readings) =>
+        new(OneReason(board, readings, VerdictOutcome.Undecided), OneReason(board, readings, VerdictOutcome.ProvesNothing));
 
     /// <summary>Whether the reason of a verdict is told above the table.</summary>
     public bool Tell(Verdict verdict) =>
@@ -42,7 +42,7 @@ internal readonly struct SharedReasons
     }
 
     // The one reason of all verdicts with an outcome, where there are two of them or more.
-    private static string? Of(BoardAssessment board, ImmutableArray<AssessedReading> readings, VerdictOutcome outcome)
+    private static string? OneReason(BoardAssessment board, ImmutableArray<AssessedReading> readings, VerdictOutcome outcome)
     {
         string? shared = null;
         var count = 0;

@@ -20,7 +20,7 @@ internal sealed class SourceList
         {
             sources.Add(source);
             var number = sources.Count.ToString(CultureInfo.InvariantCulture);
-            known = ($"source {number}", ElementId.Of(IdPrefix.Source, number));
+            known = ($"source {number}", ElementId.For(IdPrefix.Source, number));
             numbers.Add(source, known);
         }
 
@@ -41,7 +41,7 @@ internal sealed class SourceList
         using var list = html.Open(Tag.Ol);
         for (var at = 0; at < sources.Count; at++)
         {
-            html.Open(Tag.Li).With(ElementId.Of(IdPrefix.Source, (at + 1).ToString(CultureInfo.InvariantCulture))).Text(sources[at]);
+            html.Open(Tag.Li).With(ElementId.For(IdPrefix.Source, (at + 1).ToString(CultureInfo.InvariantCulture))).Text(sources[at]);
         }
     }
 }

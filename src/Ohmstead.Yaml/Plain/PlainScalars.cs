@@ -125,7 +125,7 @@ internal sealed class PlainScalars(PlainCursor cursor, RecentTexts texts)
             cursor.Doubt();
         }
 
-        return texts.Of(text);
+        return texts.Intern(text);
     }
 
     private ScalarNode? InDoubt()

@@ -12,7 +12,7 @@ internal sealed class RecentTexts
 
     private readonly string?[] recent = new string?[Places];
 
-    internal string Of(ReadOnlySpan<char> text)
+    internal string Intern(ReadOnlySpan<char> text)
     {
         if (text.Length > Longest)
         {

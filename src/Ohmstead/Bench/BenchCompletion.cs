@@ -49,9 +49,9 @@ internal sealed class BenchCompletion(FoundBoard board, IReadOnlyList<Stop> stop
 
     private IEnumerable<string> Places =>
         board
-            .Assessment.Places.Where(place => !place.IsEmpty)
+            .Board.Places.Where(place => !place.IsEmpty)
             .Select(place => place.Part.Ref.Value)
-            .Concat(board.Assessment.Points.Select(point => point.Name.Value));
+            .Concat(board.Board.Points.Select(point => point.Name.Value));
 
     // What a meter shows where it shows no figure, what a test gives, and the keys of what is measured here.
     private IEnumerable<string> Values =>

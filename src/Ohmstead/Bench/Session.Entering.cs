@@ -52,8 +52,8 @@ internal sealed partial class Session
     {
         string[] names =
         [
-            .. board.Assessment.Places.Where(place => !place.IsEmpty).Select(place => place.Part.Ref.Value),
-            .. board.Assessment.Points.Select(point => point.Name.Value),
+            .. board.Board.Places.Where(place => !place.IsEmpty).Select(place => place.Part.Ref.Value),
+            .. board.Board.Points.Select(point => point.Name.Value),
         ];
         return names.FirstOrDefault(name => name == word)
             ?? (names.Where(name => string.Equals(name, word, StringComparison.OrdinalIgnoreCase)).ToArray() is [var only] ? only : null);
@@ -62,11 +62,11 @@ internal sealed partial class Session
     // What looks like the name of a place that is not there, or like a word; null for what may be a value.
     private string? Stranger(string word)
     {
-        var id = board.Assessment.Board.Id.Value;
+        var id = board.Board.Board.Id.Value;
         if (PlaceName.LooksLike(word) || (word is ['+' or '-', ..] && !stops[at].IsPoint && word.Any(char.IsAsciiLetter)))
         {
-            var empty = board.Assessment.Place(word) is { IsEmpty: true };
-            var names = stops.Select(stop => stop.Name).Concat(board.Assessment.Places.Select(place => place.Part.Ref.Value));
+            var empty = board.Board.Place(word) is { IsEmpty: true };
+            var names = stops.Select(stop => stop.Name).Concat(board.Board.Places.Select(place => place.Part.Ref.Value));
             return empty
                 ? $"{word} is empty: what was there was taken out"
                 : Nearest.Told($"{id} has no part and no point '{word}'", Nearest.To(word, names));
@@ -121,7 +121,7 @@ internal sealed partial class Session
     private (PreparedEntry Entry, IReadOnlyList<(string Key, string Value)> Said)? Prepare(string place, string[] words, UnsaidUnits? units)
     {
         var kind = KindAt(place);
-        var measures = board.Assessment.Points.FirstOrDefault(point => point.Name.Value == place)?.Measures;
+        var measures = board.Board.Points.FirstOrDefault(point => point.Name.Value == place)?.Measures;
         var shape = kind is null ? BenchShape.Proof : BenchShape.Reading;
         var (typed, fault) = EnteredValues.Read(units?.Say(words) ?? words, kind, measures, shape);
         if (fault is not null)
@@ -155,8 +155,8 @@ internal sealed partial class Session
             }
         }
 
-        var (entry, refused) = PreparedEntry.Of(
-            board.Assessment,
+        var (entry, refused) = PreparedEntry.Prepare(
+            board.Board,
             new(place, all)
             {
                 Circuit = kind is null || Holds(typed, BenchShape.Circuit.Name) ? null : memory.For(instrument, kind).Circuit,
@@ -196,7 +196,7 @@ internal sealed partial class Session
     private string? Ask(string question)
     {
         var (begin, end) = terminal.Colours.OfPrompt;
-        return lines.Ask(new PromptText(Printable.Of(question), begin, end));
+        return lines.Ask(new PromptText(Printable.Escape(question), begin, end));
     }
 
     // What the meter shows is judged and told first, and written only when somebody takes it.

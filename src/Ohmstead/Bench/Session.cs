@@ -35,14 +35,14 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     {
         Take(start);
         instrument ??= LastOfToday(start);
-        memory.Begin(start.Assessment, plan.Day);
+        memory.Begin(start.Board, plan.Day);
         using var source = LineSource.Open(terminal, plan.IsPlain, plan.Folder, line => new BenchCompletion(board, stops, at).At(line));
         lines = source;
         Greet();
         at = Next(0);
         while (at < stops.Count)
         {
-            Say(stops[at].Ask(board.Assessment));
+            Say(stops[at].Ask(board.Board));
             if (lines.Read(Prompt()) is not { } line || !Answer(line))
             {
                 break;
@@ -52,16 +52,13 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
         Say(at >= stops.Count ? "that was the last of them" : "ended");
         // Somebody else may have fitted a piece of the same lot meanwhile.
         Renew();
-        Say(
-            $"{board.Assessment.Board.Id.Value} is now: "
-                + $"{BoardStates.Told(board.Assessment.State, board.Assessment.OverdueSince)}; {Left()}"
-        );
+        Say($"{board.Board.Board.Id.Value} is now: " + $"{BoardStates.Told(board.Board.State, board.Board.OverdueSince)}; {Left()}");
         return ExitCode.Clean;
     }
 
     // The entry leaves out what the visit that it joins says.
     private string? LastOfToday(FoundBoard found) =>
-        found.Assessment.Board.Bench is [.., { } last]
+        found.Board.Board.Bench is [.., { } last]
         && last.Date.Value == plan.Day
         && (plan.Visit.By is null || last.By is null || last.By.Value == plan.Visit.By)
             ? last.Instrument?.Value
@@ -69,13 +66,13 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
 
     private void Greet()
     {
-        Say($"{board.Assessment.Board.Id.Value} {board.Assessment.Board.Title.Value}: {Left()}; ? for help");
+        Say($"{board.Board.Board.Id.Value} {board.Board.Board.Title.Value}: {Left()}; ? for help");
         if (plan.Visit.IsLate)
         {
             Say($"what is entered goes to {plan.Visit.Date}");
         }
 
-        var open = board.Assessment.Hazards.Where(hazard => hazard.MadeSafe is null).ToArray();
+        var open = board.Board.Hazards.Where(hazard => hazard.MadeSafe is null).ToArray();
         foreach (var hazard in open)
         {
             var where = hazard.Hazard.At is { } place ? $" at {place.Value}" : string.Empty;
@@ -100,10 +97,10 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
         var beside = string.Join(", ", new[] { setting.Frequency, setting.Circuit }.OfType<string>());
         var units = beside.Length == 0 ? stop.Units.Words : $"{stop.Units.Words}; {beside}";
         var (begin, end) = terminal.Colours.OfPrompt;
-        return new(Printable.Of($"{stop.Name} [{units}] > "), begin, end);
+        return new(Printable.Escape($"{stop.Name} [{units}] > "), begin, end);
     }
 
-    private PartKind? KindAt(string place) => board.Assessment.Place(place)?.Values.Kind.Value;
+    private PartKind? KindAt(string place) => board.Board.Place(place)?.Values.Kind.Value;
 
     /// <returns>False to end.</returns>
     private bool Answer(string line)
@@ -136,7 +133,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
                 at = stop ?? at;
                 return true;
             case ["left"]:
-                Say(string.Join(' ', stops.Where(stop => !stop.IsDone(board.Assessment, plan.Day)).Select(stop => stop.Name)));
+                Say(string.Join(' ', stops.Where(stop => !stop.IsDone(board.Board, plan.Day)).Select(stop => stop.Name)));
                 return true;
             case ["always", .. var said]:
                 always = said;
@@ -151,7 +148,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
                 Look(words[0], rest.Length > 0 ? rest[0] : stops[at].Name);
                 return true;
             case ["found" or "work" or "decide" or "wait", .. var rest]:
-                undo.Around(at, () => command([words[0], board.Assessment.Board.Id.Value, .. rest, .. WritingWith(words[0])]));
+                undo.Around(at, () => command([words[0], board.Board.Board.Id.Value, .. rest, .. WritingWith(words[0])]));
                 Renew();
                 return true;
             default:
@@ -185,7 +182,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     {
         terminal.Out.Flush();
         var known = Known(place) ?? place;
-        command([word, board.Assessment.Board.Id.Value, known, .. plan.Looking]);
+        command([word, board.Board.Board.Id.Value, known, .. plan.Looking]);
     }
 
     private string Day => plan.Visit.IsLate ? "as of " + plan.Visit.Date : "today";
@@ -196,7 +193,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
 
     private void Renew()
     {
-        if (BoardFinder.Find(plan.Folder, board.Assessment.Board.Id.Value, run, terminal.Error) is { } again)
+        if (BoardFinder.Find(plan.Folder, board.Board.Board.Id.Value, run, terminal.Error) is { } again)
         {
             Take(again);
         }
@@ -205,12 +202,12 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     private void Take(FoundBoard found)
     {
         board = found;
-        stops = Stop.Of(found.Assessment, plan.Classes);
+        stops = Stop.List(found.Board, plan.Classes);
     }
 
     private int Next(int from)
     {
-        while (from < stops.Count && !plan.IsAgain && stops[from].IsDone(board.Assessment, plan.Day))
+        while (from < stops.Count && !plan.IsAgain && stops[from].IsDone(board.Board, plan.Day))
         {
             from++;
         }
@@ -221,14 +218,14 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     private string Left() =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{stops.Count(stop => !stop.IsDone(board.Assessment, plan.Day))} of {stops.Count} places are still to be read {Day}"
+            $"{stops.Count(stop => !stop.IsDone(board.Board, plan.Day))} of {stops.Count} places are still to be read {Day}"
         );
 
     private void Say(string told, Func<string, string>? colour = null)
     {
         foreach (var line in told.Split('\n'))
         {
-            terminal.Out.WriteLine(colour is null ? Printable.Of(line) : colour(Printable.Of(line)));
+            terminal.Out.WriteLine(colour is null ? Printable.Escape(line) : colour(Printable.Escape(line)));
         }
     }
 }

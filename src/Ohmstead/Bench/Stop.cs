@@ -17,7 +17,7 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     /// <summary>The stops of a board in order of its parts list, then its points; places with nothing to measure are passed over.</summary>
     /// <param name="board">The board.</param>
     /// <param name="classes">The letters of the references wanted, or none for all.</param>
-    public static IReadOnlyList<Stop> Of(BoardAssessment board, IReadOnlyCollection<string> classes)
+    public static IReadOnlyList<Stop> List(BoardAssessment board, IReadOnlyCollection<string> classes)
     {
         var parts = board
             .Places.Where(place => !place.IsEmpty && (classes.Count == 0 || classes.Contains(Letters(place.Part.Ref.Value))))

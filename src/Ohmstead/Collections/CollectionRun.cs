@@ -116,7 +116,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var own = SummariesOf(judged);
         return !options.IsCompared || folder.Beside is not { } beside
             ? own
-            : [.. own.Concat(beside.Of(own, reader, judge)).OrderBy(board => board.Path, StringComparer.Ordinal)];
+            : [.. own.Concat(beside.Find(own, reader, judge)).OrderBy(board => board.Path, StringComparer.Ordinal)];
     }
 
     private static BoardSummary[] SummariesOf(BoardResult[] results) =>

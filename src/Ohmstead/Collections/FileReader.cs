@@ -56,7 +56,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
             {
                 return (
                     default,
-                    Of(
+                    Failed(
                         new(
                             Link,
                             Severity.Error,
@@ -121,7 +121,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     private static bool IsNoFile(FileInfo info)
     {
         using var above = Disk.Folder.Open(info.DirectoryName!);
-        return above.Look(info.Name).Kind == Disk.EntryKind.Other;
+        return above.Look(info.Name).Kind == Disk.FileKind.Other;
     }
 
     // The bytes are good until the next file is read: whoever reads them makes text of them at once.
@@ -143,7 +143,7 @@ internal sealed class FileReader(CollectionFolder folder, INodeReader nodes, Run
     }
 
     private static NodeReading Refused(string path, string why, string next) =>
-        Of(new(Unreadable, Severity.Error, new Place(path, 1, 1), $"this file cannot be read: {why}", next));
+        Failed(new(Unreadable, Severity.Error, new Place(path, 1, 1), $"this file cannot be read: {why}", next));
 
-    private static NodeReading Of(Finding finding) => new(null, string.Empty, 1, [finding]);
+    private static NodeReading Failed(Finding finding) => new(null, string.Empty, 1, [finding]);
 }

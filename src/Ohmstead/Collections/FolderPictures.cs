@@ -25,7 +25,7 @@ internal sealed class FolderPictures(string root, IReadOnlyDictionary<string, st
     public PictureState At(string path) => Now(path) is { } now ? known.GetOrAdd(now, Look) : PictureState.Present;
 
     /// <inheritdoc/>
-    public IEnumerable<string> Beside(string path)
+    public IEnumerable<string> NamesInFolder(string path)
     {
         var full = Path.Combine(root, path[..(path.LastIndexOf('/') + 1)]);
         return At(path) == PictureState.Missing && CollectionFolder.MayBeListed(full)
@@ -65,7 +65,7 @@ internal sealed class FolderPictures(string root, IReadOnlyDictionary<string, st
     public SafeFileHandle Handle(string path)
     {
         using var folder = FolderPath.Below(root, Path.GetDirectoryName(path) ?? string.Empty, makes: false);
-        return folder.Read(Path.GetFileName(path)) ?? throw DiskFault.Other(EntryKind.Missing, EntryKind.File, path);
+        return folder.Read(Path.GetFileName(path)) ?? throw DiskFault.Other(FileKind.Missing, FileKind.File, path);
     }
 
     /// <summary>A fault with what to do about it.</summary>

@@ -11,7 +11,7 @@ internal sealed record NamedFiles(CollectionFolder Folder, IReadOnlyList<string>
     /// <param name="names">Files and folders.</param>
     /// <param name="isRecord">Whether a path from the root is that of a record.</param>
     /// <returns>The files, one entry a collection; or what is wrong with a name.</returns>
-    public static (IReadOnlyList<NamedFiles> Files, string? Problem) Of(IReadOnlyList<string> names, Func<string, bool> isRecord)
+    public static (IReadOnlyList<NamedFiles> Files, string? Problem) Group(IReadOnlyList<string> names, Func<string, bool> isRecord)
     {
         var named = new SortedDictionary<string, SortedSet<string>>(StringComparer.Ordinal);
         foreach (var name in names)

@@ -24,7 +24,7 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
     /// <param name="boards">The boards that are looked at.</param>
     /// <param name="reader">Reads files.</param>
     /// <param name="judge">Judges boards by themselves.</param>
-    public IReadOnlyList<BoardSummary> Of(
+    public IReadOnlyList<BoardSummary> Find(
         IReadOnlyList<BoardSummary> boards,
         FileReader reader,
         Func<IReadOnlyList<string>, IReadOnlyList<BoardSummary>> judge
@@ -41,7 +41,7 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
 
             foreach (var taken in board.Transfers.Taken)
             {
-                isNew |= BoardPlace.Of(taken.From.Value) is { } from && numbers.Add(from.Board);
+                isNew |= BoardPlace.Parse(taken.From.Value) is { } from && numbers.Add(from.Board);
             }
 
             foreach (var (lot, _) in board.Fittings)

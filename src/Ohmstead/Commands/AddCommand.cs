@@ -81,7 +81,7 @@ internal sealed class AddCommand(Terminal terminal)
                 var (said, fault) = SaidPart.Read(parsed.GetValue(values)!, shape);
                 if (fault is not null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(fault));
+                    terminal.Error.WriteLine(Printable.Escape(fault));
                     return ExitCode.Usage;
                 }
 

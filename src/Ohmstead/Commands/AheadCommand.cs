@@ -67,7 +67,7 @@ internal sealed class AheadCommand(Terminal terminal)
             if (files.Boards.Count == 0 && files.Named("stock.yaml") is null && files.Named("instruments.yaml") is null)
             {
                 terminal.Error.WriteLine(
-                    $"no records in '{Printable.Of(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml"
+                    $"no records in '{Printable.Escape(files.Root)}': a collection has boards/*.md, stock.yaml or instruments.yaml"
                 );
                 return ExitCode.Usage;
             }
@@ -120,12 +120,12 @@ internal sealed class AheadCommand(Terminal terminal)
         foreach (var item in items)
         {
             terminal.Out.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     $"{item.When.PadRight(when)}  {DueKinds.Words(item.Kind).PadRight(kind)}  {item.At.PadRight(at)}  "
                         + $"{item.What}{(item.IsOverdueOn(today) ? " (overdue)" : string.Empty)}"
                 )
             );
-            terminal.Out.WriteLine(Printable.Of($"    {item.Why}"));
+            terminal.Out.WriteLine(Printable.Escape($"    {item.Why}"));
         }
 
         terminal.Out.WriteLine(

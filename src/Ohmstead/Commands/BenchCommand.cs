@@ -79,12 +79,12 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
                 using var opened = Opened(parsed, board.Beside, out var instrument, out var refused);
                 if (refused is not null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(refused));
+                    terminal.Error.WriteLine(Printable.Escape(refused));
                     return ExitCode.Usage;
                 }
 
                 string[] looking = ["--in", folder, "--as-of", IsoDate.Text(run.Today)];
-                var plan = new SessionPlan(folder, board.Assessment.Board.Path, visit, parsed.GetValue(classes) ?? [], looking)
+                var plan = new SessionPlan(folder, board.Board.Board.Path, visit, parsed.GetValue(classes) ?? [], looking)
                 {
                     Circuit =
                         parsed.GetValue(inCircuit) ? "in"
@@ -134,7 +134,7 @@ internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>
         }
 
         instrument = known;
-        terminal.Out.WriteLine(Printable.Of(told));
+        terminal.Out.WriteLine(Printable.Escape(told));
         return opened;
     }
 }

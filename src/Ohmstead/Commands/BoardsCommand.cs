@@ -124,14 +124,14 @@ internal sealed class BoardsCommand(Terminal terminal)
     {
         if (none?.Words.FirstOrDefault(Directory.Exists) is { } folder)
         {
-            terminal.Error.WriteLine(Printable.Of($"no board says '{folder}', but there is a folder of that name: --in {folder}"));
+            terminal.Error.WriteLine(Printable.Escape($"no board says '{folder}', but there is a folder of that name: --in {folder}"));
         }
 
         var read = result.Boards.Select(board => board.Path).ToHashSet(StringComparer.Ordinal);
         string[] unread = [.. files.Boards.Where(path => !read.Contains(path))];
         foreach (var path in unread)
         {
-            terminal.Error.WriteLine(Printable.Of($"{path} cannot be read, so it is not listed; ohmstead check tells why"));
+            terminal.Error.WriteLine(Printable.Escape($"{path} cannot be read, so it is not listed; ohmstead check tells why"));
         }
 
         return result.Findings.Any(FileReader.IsPassedOver) ? ExitCode.Incomplete

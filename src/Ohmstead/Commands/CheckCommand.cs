@@ -86,7 +86,7 @@ internal sealed class CheckCommand(Terminal terminal)
 
     private int Refuse(string problem)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         return ExitCode.Usage;
     }
 

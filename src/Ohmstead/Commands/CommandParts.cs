@@ -6,7 +6,7 @@ namespace Ohmstead.Commands;
 internal static class CommandParts
 {
     /// <summary>A command that takes arguments and options, in this order.</summary>
-    public static Command Of(string name, string description, IEnumerable<Symbol> symbols)
+    public static Command Build(string name, string description, IEnumerable<Symbol> symbols)
     {
         var command = new Command(name, description);
         foreach (var symbol in symbols)

@@ -73,7 +73,7 @@ internal sealed class CorrectCommand(Terminal terminal)
     private int Correct(ParseResult parsed, FoundBoard board, RunOptions run)
     {
         var at = parsed.GetValue(place)!;
-        var number = board.Assessment.Board.Id.Value;
+        var number = board.Board.Board.Id.Value;
         var all = Entries(board, at).Where(one => parsed.GetValue(state) is not { } said || one.State == said).ToArray();
         var day = parsed.GetValue(of) ?? all.Select(one => (DateOnly?)one.Visit.Date.Value).Max();
         var meant = all.Where(one => one.Visit.Date.Value == day).ToArray();
@@ -107,12 +107,10 @@ internal sealed class CorrectCommand(Terminal terminal)
             return Wrong("a part is in the circuit or lifted, not both", "leave one of the two out");
         }
 
-        var text = RecordFile.Read(board.Files.Root, board.Assessment.Board.Path);
-        var before = RecordEditor
-            .Open(board.Assessment.Board.Path, text, FileForm.Markdown, NodeReaders.ForWorker(0), out _)
-            ?.EntryAt(old.Spot);
-        var (entry, fault) = PreparedEntry.Of(
-            board.Assessment,
+        var text = RecordFile.Read(board.Files.Root, board.Board.Board.Path);
+        var before = RecordEditor.Open(board.Board.Board.Path, text, FileForm.Markdown, NodeReaders.ForWorker(0), out _)?.EntryAt(old.Spot);
+        var (entry, fault) = PreparedEntry.Prepare(
+            board.Board,
             new(at, parsed.GetValue(values)!)
             {
                 Circuit =
@@ -129,14 +127,14 @@ internal sealed class CorrectCommand(Terminal terminal)
         );
         if (entry is null)
         {
-            terminal.Error.WriteLine(Printable.Of(fault!));
+            terminal.Error.WriteLine(Printable.Escape(fault!));
             return ExitCode.Usage;
         }
 
         var nothing = new Dictionary<string, string>(StringComparer.Ordinal);
         return new BenchEntry(terminal, run).Add(
             board,
-            new(IsoDate.Text(run.Today), Initials.Of(parsed.GetValue(options.By)), null),
+            new(IsoDate.Text(run.Today), Initials.Clean(parsed.GetValue(options.By)), null),
             entry.Key,
             _ => entry.Item(nothing),
             parsed.GetValue(options.Sure),
@@ -145,16 +143,16 @@ internal sealed class CorrectCommand(Terminal terminal)
     }
 
     private static IEnumerable<Old> Entries(FoundBoard board, string at) =>
-        board.Assessment.Place(at) is not null
+        board.Board.Place(at) is not null
             ? board
-                .Assessment.Readings.Where(reading => reading.Reading.Part?.Value == at)
+                .Board.Readings.Where(reading => reading.Reading.Part?.Value == at)
                 .Select(one => new Old(one.Visit, one.Reading.Spot, one.Reading.StateWord, one.Reading.Instrument))
-            : board.Assessment.ProofsAt(at).Select(one => new Old(one.Visit, one.Proof.Spot, "proof", one.Proof.Instrument));
+            : board.Board.ProofsAt(at).Select(one => new Old(one.Visit, one.Proof.Spot, "proof", one.Proof.Instrument));
 
     private int Wrong(string problem, string nextStep)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
-        terminal.Error.WriteLine(Printable.Of("  = " + nextStep));
+        terminal.Error.WriteLine(Printable.Escape(problem));
+        terminal.Error.WriteLine(Printable.Escape("  = " + nextStep));
         return ExitCode.Usage;
     }
 

@@ -38,16 +38,16 @@ internal sealed class DecideCommand(Terminal terminal)
         command.SetAction(parsed => options.RunDated(parsed, terminal, (board, run) =>
             {
                 var at = parsed.GetValue(place)!;
-                if (PointDecision.IsIdle(board.Assessment, at))
+                if (PointDecision.IsIdle(board.Board, at))
                 {
-                    terminal.Error.WriteLine(Printable.Of(PointDecision.Why(at)));
-                    terminal.Error.WriteLine(Printable.Of("  = " + PointDecision.NextStep(at)));
+                    terminal.Error.WriteLine(Printable.Escape(PointDecision.Why(at)));
+                    terminal.Error.WriteLine(Printable.Escape("  = " + PointDecision.NextStep(at)));
                     return ExitCode.Usage;
                 }
 
                 return options.AddAt(parsed, terminal, board, run, "decided", at, name =>
                     FlowText.Mapping([
-                        (board.Assessment.Place(name) is null ? "at" : "part", name),
+                        (board.Board.Place(name) is null ? "at" : "part", name),
                         ("decision", parsed.GetValue(decision)),
                         ("because", parsed.GetValue(because)),
                     ])

@@ -6,7 +6,7 @@ namespace Ohmstead.Commands;
 /// <summary>The drifts of one place, line by line.</summary>
 internal static class DriftLines
 {
-    public static IEnumerable<string> Of(BoardAssessment board, string at)
+    public static IEnumerable<string> List(BoardAssessment board, string at)
     {
         foreach (var drift in board.Drifts.Where(drift => drift.Reference == at))
         {

@@ -63,8 +63,8 @@ internal sealed class EnterCommand(Terminal terminal)
                     return ExitCode.Usage;
                 }
 
-                var (entry, fault) = PreparedEntry.Of(
-                    board.Assessment,
+                var (entry, fault) = PreparedEntry.Prepare(
+                    board.Board,
                     new(parsed.GetValue(place)!, parsed.GetValue(values)!)
                     {
                         Circuit =
@@ -79,7 +79,7 @@ internal sealed class EnterCommand(Terminal terminal)
                 );
                 if (entry is null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(fault!));
+                    terminal.Error.WriteLine(Printable.Escape(fault!));
                     return ExitCode.Usage;
                 }
 

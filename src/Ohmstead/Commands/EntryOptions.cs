@@ -58,7 +58,7 @@ internal sealed class EntryOptions
 
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
-        CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]);
+        CommandParts.Build(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Instrument, Note, Sure, Trial]);
 
     /// <summary>A command that takes them, and the day, for what may be entered later.</summary>
     public Command DatedCommand(string name, string description, params IEnumerable<Symbol> own) =>
@@ -66,7 +66,7 @@ internal sealed class EntryOptions
 
     /// <summary>A command that takes those of them which have to do with who works on what, and when.</summary>
     public Command BareCommand(string name, string description, params IEnumerable<Symbol> own) =>
-        CommandParts.Of(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Trial]);
+        CommandParts.Build(name, description, [Board, .. own, shared.Folder, shared.AsOf, By, Trial]);
 
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
@@ -79,7 +79,7 @@ internal sealed class EntryOptions
     /// was not there on that day.</summary>
     public int RunDated(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
         Run(parsed, terminal, (board, run) =>
-            LateDay.WhyNot(board.Assessment.Board, DayOf(parsed, run), run.Today, parsed.GetValue(Came) is not null) is { } why
+            LateDay.WhyNot(board.Board.Board, DayOf(parsed, run), run.Today, parsed.GetValue(Came) is not null) is { } why
                 ? Wrong(terminal, why)
                 : enter(board, run)
         );
@@ -89,7 +89,7 @@ internal sealed class EntryOptions
 
     private static int Wrong(Terminal terminal, string why)
     {
-        terminal.Error.WriteLine(Printable.Of(why));
+        terminal.Error.WriteLine(Printable.Escape(why));
         return ExitCode.Usage;
     }
 
@@ -100,9 +100,9 @@ internal sealed class EntryOptions
     /// visit of the day.</summary>
     public VisitHead Visit(ParseResult parsed, FoundBoard board, RunOptions run, bool isMeasured)
     {
-        var (by, day) = (Initials.Of(parsed.GetValue(By)), DayOf(parsed, run));
+        var (by, day) = (Initials.Clean(parsed.GetValue(By)), DayOf(parsed, run));
         var instrument = parsed.GetValue(Instrument)
-            ?? (!isMeasured || day != run.Today || board.Assessment.LastSeen == day ? null : DayMemory.Instrument(board.Beside, day, by));
+            ?? (!isMeasured || day != run.Today || board.Board.LastSeen == day ? null : DayMemory.Instrument(board.Beside, day, by));
         return new(IsoDate.Text(day), by, instrument)
         {
             IsLate = day != run.Today,
@@ -124,10 +124,10 @@ internal sealed class EntryOptions
         Func<string, string> item
     )
     {
-        var (places, fault) = SaidPlaces.Of(board.Assessment, said);
+        var (places, fault) = SaidPlaces.Parse(board.Board, said);
         if (fault is not null)
         {
-            terminal.Error.WriteLine(Printable.Of(fault));
+            terminal.Error.WriteLine(Printable.Escape(fault));
             return ExitCode.Usage;
         }
 

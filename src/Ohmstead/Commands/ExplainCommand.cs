@@ -47,7 +47,7 @@ internal sealed class ExplainCommand(Terminal terminal)
             if (!pages.TryGetValue(name, out var page))
             {
                 var near = Nearest.To(name, pages.Keys.Order(StringComparer.Ordinal));
-                terminal.Error.WriteLine(Nearest.Told($"there is no check '{Printable.Of(name)}'", near));
+                terminal.Error.WriteLine(Nearest.Told($"there is no check '{Printable.Escape(name)}'", near));
                 return ExitCode.Usage;
             }
 

@@ -78,7 +78,7 @@ internal sealed class FitCommand(Terminal terminal)
 
     private int Unknown(string problem, string? near)
     {
-        terminal.Error.WriteLine(Printable.Of(Nearest.Told(problem, near)));
+        terminal.Error.WriteLine(Printable.Escape(Nearest.Told(problem, near)));
         return ExitCode.Usage;
     }
 }

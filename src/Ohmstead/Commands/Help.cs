@@ -27,11 +27,11 @@ internal sealed class Help(string about, IReadOnlyList<CommandGroup> groups, int
             return ExitCode.Clean;
         }
 
-        var text = HelpText.Of(command.Description);
+        var text = HelpText.Parse(command.Description);
         command.Description = text.What;
         foreach (var below in command.Subcommands)
         {
-            below.Description = HelpText.Of(below.Description).InShort();
+            below.Description = HelpText.Parse(below.Description).InShort();
         }
 
         var exit = ofOne.Invoke(parseResult);
@@ -48,7 +48,7 @@ internal sealed class Help(string about, IReadOnlyList<CommandGroup> groups, int
     /// <param name="output">Where to.</param>
     public void Overview(Command root, TextWriter output)
     {
-        var text = HelpText.Of(about);
+        var text = HelpText.Parse(about);
         output.WriteLine(text.What);
         var column = root.Subcommands.Max(command => command.Name.Length) + 4;
         foreach (var group in groups)
@@ -57,7 +57,7 @@ internal sealed class Help(string about, IReadOnlyList<CommandGroup> groups, int
             output.WriteLine(group.Title);
             foreach (var command in group.Commands.Select(known => root.Subcommands.First(command => command.Name == known.Name)))
             {
-                output.WriteLine($"  {command.Name}".PadRight(column) + HelpText.Of(command.Description).InShort());
+                output.WriteLine($"  {command.Name}".PadRight(column) + HelpText.Parse(command.Description).InShort());
             }
         }
 

@@ -8,7 +8,7 @@ internal sealed record HelpText(string What, string Examples)
     private const string Heading = "Examples:";
 
     /// <summary>Takes a description apart: the paragraph under its heading holds the examples.</summary>
-    public static HelpText Of(string? description)
+    public static HelpText Parse(string? description)
     {
         var paragraphs = (description ?? string.Empty).Split("\n\n");
         return new(string.Join("\n\n", paragraphs.Where(one => !IsExamples(one))), string.Join('\n', paragraphs.Where(IsExamples)));

@@ -54,14 +54,14 @@ internal sealed class IncomingCommand(Terminal terminal)
                 if (!stock.Workshop.Lots.TryGetValue(id, out var known))
                 {
                     var near = Nearest.To(id, stock.Workshop.Lots.Keys);
-                    terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no lot '{id}'", near)));
+                    terminal.Error.WriteLine(Printable.Escape(Nearest.Told($"there is no lot '{id}'", near)));
                     return ExitCode.Usage;
                 }
 
                 var (read, fault) = EnteredValues.Read(parsed.GetValue(values)!, known.Values.Kind.Value, null, BenchShape.Reading);
                 if (fault is not null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(fault));
+                    terminal.Error.WriteLine(Printable.Escape(fault));
                     return ExitCode.Usage;
                 }
 
@@ -88,7 +88,7 @@ internal sealed class IncomingCommand(Terminal terminal)
                         var (visit, reading) = after.IncomingReadings[id].Single(pair => pair.Reading.Spot == place);
                         foreach (var verdict in new ReadingJudge(after).AssessIncoming(visit, reading).Verdicts)
                         {
-                            terminal.Out.WriteLine(Printable.Of("  " + verdict.Why));
+                            terminal.Out.WriteLine(Printable.Escape("  " + verdict.Why));
                         }
                     }
                 );

@@ -50,14 +50,14 @@ internal sealed class LotCommand(Terminal terminal)
                 var id = parsed.GetValue(name)!;
                 if (stock.Workshop.Lots.ContainsKey(id))
                 {
-                    terminal.Error.WriteLine(Printable.Of($"there is a lot '{id}' already"));
+                    terminal.Error.WriteLine(Printable.Escape($"there is a lot '{id}' already"));
                     return ExitCode.Usage;
                 }
 
                 var (said, fault) = SaidPart.Read(parsed.GetValue(values)!, FileShapes.LotShape);
                 if (fault is not null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(fault));
+                    terminal.Error.WriteLine(Printable.Escape(fault));
                     return ExitCode.Usage;
                 }
 

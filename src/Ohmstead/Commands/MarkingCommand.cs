@@ -61,7 +61,7 @@ internal sealed class MarkingCommand(Terminal terminal)
             var prints = Prints(
                 words,
                 range,
-                parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.Of(on) : PrintedOn.Any
+                parsed.GetValue(kind) is { } named && PartKinds.All.Means(named, out var on) ? PrintedOnKind.For(on) : PrintedOn.Any
             );
             if (parsed.IsJson(form))
             {

@@ -51,7 +51,7 @@ internal sealed class MethodCommand(Terminal terminal)
             }
 
             var near = Nearest.To(wanted, MethodCatalogue.All.Select(method => method.Name));
-            terminal.Error.WriteLine(Printable.Of(Nearest.Told($"there is no method '{wanted}'", near)));
+            terminal.Error.WriteLine(Printable.Escape(Nearest.Told($"there is no method '{wanted}'", near)));
             return ExitCode.Usage;
         });
         return command;

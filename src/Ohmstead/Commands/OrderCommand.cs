@@ -111,7 +111,7 @@ internal sealed class OrderCommand(Terminal terminal)
 
     private int Refuse(string why)
     {
-        terminal.Error.WriteLine(Printable.Of(why));
+        terminal.Error.WriteLine(Printable.Escape(why));
         return ExitCode.Usage;
     }
 }

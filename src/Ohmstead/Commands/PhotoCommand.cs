@@ -50,7 +50,7 @@ internal sealed class PhotoCommand(Terminal terminal)
     private int Take(ParseResult parsed, FoundBoard board, RunOptions run)
     {
         var taken = new NewPhotographs(board.Files.Root);
-        var number = board.Assessment.Board.Id.Value;
+        var number = board.Board.Board.Id.Value;
         if (!taken.Read(parsed.GetValue(pictures)!, number, options.DayOf(parsed, run)).Is(out var photographs, out var why))
         {
             return Refuse(why);
@@ -133,14 +133,14 @@ internal sealed class PhotoCommand(Terminal terminal)
             return null;
         }
 
-        terminal.Error.Write(Printable.Of($"{picture.Source} shows: "));
+        terminal.Error.Write(Printable.Escape($"{picture.Source} shows: "));
         terminal.Error.Flush();
         return terminal.In.ReadLine();
     }
 
     private int Refuse(string problem)
     {
-        terminal.Error.WriteLine(Printable.Of($"{problem}; nothing was written"));
+        terminal.Error.WriteLine(Printable.Escape($"{problem}; nothing was written"));
         return ExitCode.Usage;
     }
 }

@@ -54,7 +54,7 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             }
 
             var root = FolderPath.Asked(parsed.GetValue(to)!, files.Root);
-            var refusal = ReportPlace.Refusal(RealPath.Of(root), RealPath.Of(files.Root))
+            var refusal = ReportPlace.Refusal(RealPath.Resolve(root), RealPath.Resolve(files.Root))
                 ?? (
                     parsed.GetValue(serve) is { } wanted and (< 1 or > 65_535)
                         ? FormattableString.Invariant($"{wanted} is no port; give one from 1 to 65535, such as 8080")
@@ -91,18 +91,18 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, built.Exit);
             foreach (var note in built.Notes)
             {
-                terminal.Out.WriteLine(Printable.Of(note));
+                terminal.Out.WriteLine(Printable.Escape(note));
             }
 
             terminal.Out.WriteLine(
                 $"{target.Written} files written, {target.Unchanged} unchanged; look at "
-                    + $"{server?.Address ?? Printable.Of(Path.Combine(root, SiteAddress.Collection))}; Ctrl-C ends"
+                    + $"{server?.Address ?? Printable.Escape(Path.Combine(root, SiteAddress.Collection))}; Ctrl-C ends"
             );
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {
             // A file that is just being replaced can be gone for a moment; the next save builds again.
-            terminal.Error.WriteLine($"could not read or write: {Printable.Of(problem.Message)}");
+            terminal.Error.WriteLine($"could not read or write: {Printable.Escape(problem.Message)}");
         }
 
         terminal.Out.Flush();

@@ -86,7 +86,7 @@ internal sealed class ReckonCommand(Terminal terminal)
             ReckonJson.WriteRefusal(terminal.Out, name, reason, example);
         }
 
-        terminal.Error.WriteLine(Printable.Of(reason));
+        terminal.Error.WriteLine(Printable.Escape(reason));
         terminal.Error.WriteLine($"  = {example}");
         return ExitCode.Usage;
     }

@@ -44,7 +44,7 @@ internal sealed class RemoveCommand(Terminal terminal)
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
             {
                 var who = options.Visit(parsed, board, run, isMeasured: false);
-                var number = board.Assessment.Board.Id.Value;
+                var number = board.Board.Board.Id.Value;
                 return new BenchEntry(terminal, run) { Done = ("removed", "would remove") }.Change(
                     board,
                     isSure: false,

@@ -95,5 +95,5 @@ internal sealed class RenumberCommand(Terminal terminal)
         Line("  write the new number on the board itself, beside the former one");
     }
 
-    private void Line(string text) => terminal.Out.WriteLine(Printable.Of(text));
+    private void Line(string text) => terminal.Out.WriteLine(Printable.Escape(text));
 }

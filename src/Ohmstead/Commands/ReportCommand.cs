@@ -67,7 +67,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 return ExitCode.Usage;
             }
 
-            if (ReportPlace.Refusal(RealPath.Of(parsed.GetValue(to)!), RealPath.Of(files.Root)) is { } refusal)
+            if (ReportPlace.Refusal(RealPath.Resolve(parsed.GetValue(to)!), RealPath.Resolve(files.Root)) is { } refusal)
             {
                 terminal.Error.WriteLine(refusal);
                 return ExitCode.Usage;
@@ -80,12 +80,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, exit);
             foreach (var note in built.Notes)
             {
-                terminal.Out.WriteLine(Printable.Of(note));
+                terminal.Out.WriteLine(Printable.Escape(note));
             }
 
             terminal.Out.WriteLine(
                 $"{target.Written} files written, {target.Unchanged} unchanged, {ReportBuild.Sized(built)}; open "
-                    + $"{Printable.Of(Path.Combine(target.Root, SiteAddress.Collection))}"
+                    + $"{Printable.Escape(Path.Combine(target.Root, SiteAddress.Collection))}"
             );
             return exit;
         });
@@ -100,7 +100,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             return site;
         }
 
-        result.AddError($"'{Printable.Of(text)}' is no address of a site: give one such as https://example.org/boards/");
+        result.AddError($"'{Printable.Escape(text)}' is no address of a site: give one such as https://example.org/boards/");
         return null;
     }
 }

@@ -48,7 +48,7 @@ internal sealed class ScrapCommand(Terminal terminal)
                 if (!stock.Workshop.Lots.TryGetValue(id, out var known))
                 {
                     terminal.Error.WriteLine(
-                        Printable.Of(Nearest.Told($"there is no lot '{id}'", Nearest.To(id, stock.Workshop.Lots.Keys)))
+                        Printable.Escape(Nearest.Told($"there is no lot '{id}'", Nearest.To(id, stock.Workshop.Lots.Keys)))
                     );
                     return ExitCode.Usage;
                 }
@@ -76,7 +76,7 @@ internal sealed class ScrapCommand(Terminal terminal)
 
                 if (WhyNot(stock, known, pieces, parsed.GetValue(piece)) is { } why)
                 {
-                    terminal.Error.WriteLine(Printable.Of($"{why}; nothing was written"));
+                    terminal.Error.WriteLine(Printable.Escape($"{why}; nothing was written"));
                     return ExitCode.Findings;
                 }
 
@@ -87,7 +87,9 @@ internal sealed class ScrapCommand(Terminal terminal)
                     (after, _) =>
                     {
                         var gathered = LotPieces.Gather(after, new ReadingJudge(after), id);
-                        terminal.Out.WriteLine(Printable.Of($"  {(gathered.IsDoubted ? gathered.DoubtInWords : gathered.ShareInWords)}"));
+                        terminal.Out.WriteLine(
+                            Printable.Escape($"  {(gathered.IsDoubted ? gathered.DoubtInWords : gathered.ShareInWords)}")
+                        );
                     }
                 );
             }));

@@ -53,7 +53,7 @@ internal sealed class SharedOptions
     {
         if (parsed.GetValue(AsOf) is { } day)
         {
-            return Of(parsed, day);
+            return Read(parsed, day);
         }
 
         // A build that is to give the same twice says its moment, and does not ask where it runs.
@@ -74,12 +74,12 @@ internal sealed class SharedOptions
         var today = BenchDay.At(moment, zone, epoch is null ? TimeZoneInfo.Local : TimeZoneInfo.Utc);
         if (today.Told is { } told)
         {
-            error.WriteLine(Printable.Of(told));
+            error.WriteLine(Printable.Escape(told));
         }
 
         if (today.IsKnown || !writes)
         {
-            return Of(parsed, today.Day);
+            return Read(parsed, today.Day);
         }
 
         error.WriteLine("nothing was written, since its day is not known: mend time_zone in collection.yaml, or give --as-of");
@@ -94,7 +94,7 @@ internal sealed class SharedOptions
             return CollectionFolder.Open(folder);
         }
 
-        error.WriteLine(Printable.Of(NamedFiles.Missing(folder, "folder")));
+        error.WriteLine(Printable.Escape(NamedFiles.Missing(folder, "folder")));
         return null;
     }
 
@@ -111,7 +111,7 @@ internal sealed class SharedOptions
             return files;
         }
 
-        error.WriteLine($"no boards in '{Printable.Of(files.Root)}': a collection has boards/*.md");
+        error.WriteLine($"no boards in '{Printable.Escape(files.Root)}': a collection has boards/*.md");
         return null;
     }
 
@@ -127,7 +127,7 @@ internal sealed class SharedOptions
         }
     }
 
-    private RunOptions Of(ParseResult parsed, DateOnly today) =>
+    private RunOptions Read(ParseResult parsed, DateOnly today) =>
         new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
 
     /// <summary>Reads a day of the command line.</summary>

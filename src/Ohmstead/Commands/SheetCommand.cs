@@ -56,10 +56,10 @@ internal sealed class SheetCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            var file = parsed.GetValue(to) ?? Path.GetFileNameWithoutExtension(found.Assessment.Board.Path) + "-sheet.html";
+            var file = parsed.GetValue(to) ?? Path.GetFileNameWithoutExtension(found.Board.Board.Path) + "-sheet.html";
             if (Path.GetExtension(file) is not (".html" or ".htm"))
             {
-                terminal.Error.WriteLine($"'{Printable.Of(file)}' does not end in .html; a sheet is a page file");
+                terminal.Error.WriteLine($"'{Printable.Escape(file)}' does not end in .html; a sheet is a page file");
                 return ExitCode.Usage;
             }
 
@@ -73,13 +73,13 @@ internal sealed class SheetCommand(Terminal terminal)
             using var buffer = new PageBuffer();
             BenchSheet.Write(
                 buffer,
-                found.Assessment,
+                found.Board,
                 Paper.All.First(size => size.Name == parsed.GetValue(paper)),
                 options.Today,
                 found.Collection
             );
             target.Write(buffer.Written, parsed.GetValue(over));
-            terminal.Out.WriteLine($"wrote {Printable.Of(file)}, ready to print on {parsed.GetValue(paper)}");
+            terminal.Out.WriteLine($"wrote {Printable.Escape(file)}, ready to print on {parsed.GetValue(paper)}");
             return ExitCode.Clean;
         });
         return command;

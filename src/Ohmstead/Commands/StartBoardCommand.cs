@@ -95,7 +95,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
         if ((fault, parsed.GetValue(name) ?? known?.Title.Value) is not (null, { } title))
         {
             terminal.Error.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     fault
                         ?? "nothing says what it is; write --name \"Barograph servo amplifier\", or --design with a design of the "
                             + "collection"
@@ -105,7 +105,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
         }
 
         var path = BoardFileName.For(wanted, title, boards);
-        var text = BoardText.Of(
+        var text = BoardText.Write(
             path,
             File.Exists(files.Full("schema/board.schema.json")),
             [
@@ -137,15 +137,15 @@ internal sealed class StartBoardCommand(Terminal terminal)
 
         if (parsed.GetValue(trial))
         {
-            terminal.Out.WriteLine(Printable.Of($"{path}: would be written"));
-            terminal.Out.WriteLine(string.Join('\n', text.TrimEnd('\n').Split('\n').Select(line => Printable.Of("  " + line))));
+            terminal.Out.WriteLine(Printable.Escape($"{path}: would be written"));
+            terminal.Out.WriteLine(string.Join('\n', text.TrimEnd('\n').Split('\n').Select(line => Printable.Escape("  " + line))));
             return ExitCode.Clean;
         }
 
         RecordFile.Create(files.Root, path, text);
-        terminal.Out.WriteLine(Printable.Of($"{path}: written"));
+        terminal.Out.WriteLine(Printable.Escape($"{path}: written"));
         terminal.Out.WriteLine(
-            Printable.Of(
+            Printable.Escape(
                 known is null
                     ? $"  its parts: ohmstead start parts LIST.csv --board {wanted}"
                     : $"  {known.Parts.Length} parts, {known.Points.Length} points and {known.Hazards.Length} hazards come from "

@@ -78,14 +78,14 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             : null;
         if (fault is not null)
         {
-            terminal.Error.WriteLine(Printable.Of(fault));
+            terminal.Error.WriteLine(Printable.Escape(fault));
             return ExitCode.Usage;
         }
 
         var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
         var above = RepositoryAbove(root);
         var files = CollectionFiles
-            .Of(called, hasBoards ? null : first, today)
+            .List(called, hasBoards ? null : first, today)
             .Concat(above is null ? CollectionFiles.OfRepository(source, BranchOf(root)) : [])
             .ToArray();
         NewFiles.LookAt(root, files);
@@ -101,7 +101,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
                 FileFate.Same => "there already, the same",
                 _ => "there already, left alone",
             };
-            to.WriteLine(Printable.Of($"{file.Path}: {words}"));
+            to.WriteLine(Printable.Escape($"{file.Path}: {words}"));
         }
 
         Next(above, source);
@@ -113,7 +113,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         if (above is not null)
         {
             terminal.Out.WriteLine(
-                Printable.Of($"no hook and no workflow: the folder lies in the repository {above}, which looks for its own")
+                Printable.Escape($"no hook and no workflow: the folder lies in the repository {above}, which looks for its own")
             );
             return;
         }

@@ -73,7 +73,9 @@ internal sealed class StartDesignCommand(Terminal terminal)
     private static string? Taken(string wanted, CollectionFolder files) =>
         NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the name of a design: {problem}"
         : files.Designs.FirstOrDefault(path =>
-            Appearance.Of(Path.GetFileNameWithoutExtension(path)).Equals(Appearance.Of(wanted), StringComparison.OrdinalIgnoreCase)
+            Appearance
+                .Skeleton(Path.GetFileNameWithoutExtension(path))
+                .Equals(Appearance.Skeleton(wanted), StringComparison.OrdinalIgnoreCase)
         )
             is { } there
             ? $"there is {there}, which is '{wanted}' or can be taken for it"
@@ -81,7 +83,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
 
     private int Split(ParseResult parsed, FoundBoard board, string wanted, RunOptions run)
     {
-        var path = board.Assessment.Board.Path;
+        var path = board.Board.Board.Path;
         var designPath = $"designs/{wanted}.md";
         Action? tell = null;
         var exit = RecordFile.Change(board.Files.Root, path, terminal.Error, text =>
@@ -97,7 +99,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
             var split = DesignSplitter.Split(
                 editor,
                 wanted,
-                parsed.GetValue(title) ?? board.Assessment.Board.Title.Value,
+                parsed.GetValue(title) ?? board.Board.Board.Title.Value,
                 remark,
                 new YamlNodeReader()
             );
@@ -126,7 +128,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
 
     private bool IsJudgedAlike(FoundBoard board, RunOptions run, string designPath, DesignSplit split)
     {
-        var path = board.Assessment.Board.Path;
+        var path = board.Board.Board.Path;
         var (before, found) = Judge(board.Files, run);
         var (after, result) = Judge(
             board.Files.WithDesign(designPath),
@@ -153,17 +155,17 @@ internal sealed class StartDesignCommand(Terminal terminal)
     {
         var (made, named) = isTrial ? ("would be written", "would name") : ("written", "names");
         terminal.Out.WriteLine(
-            Printable.Of(
+            Printable.Escape(
                 string.Create(
                     CultureInfo.InvariantCulture,
                     $"{designPath}: {made}, {split.Parts} parts, {split.Points} points, {split.Hazards} hazards"
                 )
             )
         );
-        terminal.Out.WriteLine(Printable.Of($"{path}: {named} the design '{wanted}'; every verdict stays what it was"));
+        terminal.Out.WriteLine(Printable.Escape($"{path}: {named} the design '{wanted}'; every verdict stays what it was"));
         if (split.Kept.Count > 0)
         {
-            terminal.Out.WriteLine(Printable.Of($"  kept on the board as well, for their date codes: {string.Join(", ", split.Kept)}"));
+            terminal.Out.WriteLine(Printable.Escape($"  kept on the board as well, for their date codes: {string.Join(", ", split.Kept)}"));
         }
 
         terminal.Out.WriteLine("  remarks went along with their parts: look whether one speaks of this unit alone");
@@ -171,10 +173,10 @@ internal sealed class StartDesignCommand(Terminal terminal)
 
     private int Refuse(string problem, string? next, int exit)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         if (next is not null)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
         }
 
         return exit;

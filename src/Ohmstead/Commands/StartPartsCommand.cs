@@ -120,12 +120,12 @@ internal sealed class StartPartsCommand(Terminal terminal)
 
     private int Take(ParseResult parsed, CsvTable table, ColumnPlan plan, ListTarget target, RunOptions run)
     {
-        terminal.Out.WriteLine(Printable.Of(plan.InWords()));
+        terminal.Out.WriteLine(Printable.Escape(plan.InWords()));
         var choices = new ListChoices(parsed.GetValue(pairs.Kinds)!, parsed.GetValue(pairs.Units)!, reference =>
             target.Known.GetValueOrDefault(reference)?.Part.Values.Kind.Value
         );
         var read = PartsListReader.Read(table, plan, choices);
-        var compared = ListComparison.Of(read.Parts, target.Known);
+        var compared = ListComparison.Compare(read.Parts, target.Known);
         var against = read.Contradictions.Concat(compared.Conflicts).OrderBy(one => one.Line).ToArray();
         Tell(parsed.GetValue(list)!, against);
         if (against.Length > 0)
@@ -138,7 +138,7 @@ internal sealed class StartPartsCommand(Terminal terminal)
         Tell(parsed.GetValue(list)!, left);
         Tell(read.Undecided);
         var exit =
-            compared.New.Count == 0 ? ExitCode.Clean : Write(target, [.. compared.New.Select(PartLine.Of)], parsed.GetValue(trial), run);
+            compared.New.Count == 0 ? ExitCode.Clean : Write(target, [.. compared.New.Select(PartLine.Write)], parsed.GetValue(trial), run);
         if (exit != ExitCode.Clean)
         {
             return exit;
@@ -169,11 +169,13 @@ internal sealed class StartPartsCommand(Terminal terminal)
     {
         foreach (var item in isTrial ? items : [])
         {
-            terminal.Out.WriteLine(Printable.Of($"  - {item}"));
+            terminal.Out.WriteLine(Printable.Escape($"  - {item}"));
         }
 
         terminal.Out.WriteLine(
-            Printable.Of(string.Create(CultureInfo.InvariantCulture, $"{path}: {(isTrial ? "would add" : "added")} {items.Count} parts"))
+            Printable.Escape(
+                string.Create(CultureInfo.InvariantCulture, $"{path}: {(isTrial ? "would add" : "added")} {items.Count} parts")
+            )
         );
     }
 
@@ -204,10 +206,10 @@ internal sealed class StartPartsCommand(Terminal terminal)
     {
         foreach (var fault in faults.Take(MostTold))
         {
-            terminal.Error.WriteLine(Printable.Of($"{file}, {fault.Place}: {fault.Message}"));
+            terminal.Error.WriteLine(Printable.Escape($"{file}, {fault.Place}: {fault.Message}"));
             if (fault.NextStep is not null)
             {
-                terminal.Error.WriteLine(Printable.Of($"  = {fault.NextStep}"));
+                terminal.Error.WriteLine(Printable.Escape($"  = {fault.NextStep}"));
             }
         }
 
@@ -227,9 +229,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
                 + (
                     references.Count > 12 ? string.Create(CultureInfo.InvariantCulture, $" and {references.Count - 12} more") : string.Empty
                 );
-            terminal.Error.WriteLine(Printable.Of($"left out, since '{letters}' does not say which kind of part it is: {some}"));
+            terminal.Error.WriteLine(Printable.Escape($"left out, since '{letters}' does not say which kind of part it is: {some}"));
             terminal.Error.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     $"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: "
                         + $"{string.Join(", ", candidates)}"
                 )
@@ -246,13 +248,13 @@ internal sealed class StartPartsCommand(Terminal terminal)
 
         foreach (var less in compared.Less.Take(MostTold))
         {
-            terminal.Out.WriteLine(Printable.Of($"  {less}"));
+            terminal.Out.WriteLine(Printable.Escape($"  {less}"));
         }
 
         if (left + undecided > 0)
         {
             terminal.Out.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, "
@@ -265,10 +267,10 @@ internal sealed class StartPartsCommand(Terminal terminal)
 
     private int Refuse(string problem, string? next, int exit = ExitCode.Usage)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         if (next is not null)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
         }
 
         return exit;

@@ -41,16 +41,16 @@ internal sealed class StockOptions
             : null;
         if (why is not null)
         {
-            terminal.Error.WriteLine(Printable.Of(why));
+            terminal.Error.WriteLine(Printable.Escape(why));
             return null;
         }
 
-        return new(IsoDate.Text(day), Initials.Of(by), instrument) { IsLate = day != today };
+        return new(IsoDate.Text(day), Initials.Clean(by), instrument) { IsLate = day != today };
     }
 
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
-        CommandParts.Of(name, description, [.. own, shared.Folder, shared.AsOf, Note, Sure, Trial]);
+        CommandParts.Build(name, description, [.. own, shared.Folder, shared.AsOf, Note, Sure, Trial]);
 
     /// <summary>Opens the stock file of the collection and hands it on; exit code 2 when there is no such folder.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<StockEntry, RunOptions, int> enter) =>

@@ -31,7 +31,7 @@ internal sealed partial class TakeInCommand
             parsed.GetValue(proofsLast) || kept.ProofsLast,
             parsed.GetValue(board),
             parsed.GetValue(on) is { } day ? IsoDate.Text(day) : null,
-            Initials.Of(parsed.GetValue(by)),
+            Initials.Clean(parsed.GetValue(by)),
             kinds,
             Over(kept.Units, parsed.GetValue(pairs.Units)!)
         )

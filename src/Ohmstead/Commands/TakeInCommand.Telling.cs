@@ -33,7 +33,7 @@ internal sealed partial class TakeInCommand
                 (false, true) => ("added", " " + file.What),
                 _ => ("would add", " " + file.What),
             };
-            terminal.Out.WriteLine(Printable.Of($"{file.Path}: {verb}{what}"));
+            terminal.Out.WriteLine(Printable.Escape($"{file.Path}: {verb}{what}"));
         }
 
         terminal.Out.WriteLine(
@@ -72,10 +72,10 @@ internal sealed partial class TakeInCommand
         ];
         foreach (var one in all.Take(MostTold))
         {
-            terminal.Error.WriteLine(Printable.Of($"{one.Place}: {one.Message}"));
+            terminal.Error.WriteLine(Printable.Escape($"{one.Place}: {one.Message}"));
             if (one.NextStep is not null)
             {
-                terminal.Error.WriteLine(Printable.Of($"  = {one.NextStep}"));
+                terminal.Error.WriteLine(Printable.Escape($"  = {one.NextStep}"));
             }
         }
 
@@ -100,7 +100,9 @@ internal sealed partial class TakeInCommand
                 )
                 {
                     terminal.Error.WriteLine(
-                        Printable.Of($"{file}: the refused rows of {table.Name}; mend them there and give it as --mended beside the table")
+                        Printable.Escape(
+                            $"{file}: the refused rows of {table.Name}; mend them there and give it as --mended beside the table"
+                        )
                     );
                 }
             }
@@ -114,7 +116,7 @@ internal sealed partial class TakeInCommand
         foreach (var table in read)
         {
             terminal.Out.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"{table.File}: {table.Rows.Count()} rows of {table.Sort.Name}; {table.Plan.InWords()}"
@@ -142,7 +144,7 @@ internal sealed partial class TakeInCommand
         )
         {
             terminal.Error.WriteLine(
-                Printable.Of(
+                Printable.Escape(
                     string.Create(
                         CultureInfo.InvariantCulture,
                         $"NOT USED: {table.File}, column {column.Index + 1} '{CsvTableReader.Excerpt(column.Heading)}': its "
@@ -155,10 +157,10 @@ internal sealed partial class TakeInCommand
 
     private int Refuse(string problem, string? next)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         if (next is not null)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
         }
 
         return ExitCode.Usage;

@@ -59,7 +59,7 @@ internal sealed partial class TakeInCommand(Terminal terminal)
 
     public Command Build()
     {
-        var command = CommandParts.Of(
+        var command = CommandParts.Build(
             "take-in",
             """
             Take old tables over into records: boards, parts lists, readings, work and lots, from CSV or from a sheet of a workbook
@@ -103,7 +103,7 @@ internal sealed partial class TakeInCommand(Terminal terminal)
 
     private int Take(ParseResult parsed, CollectionFolder files, RunOptions run)
     {
-        var place = MapPlace.Of(parsed.GetValue(map), files.Root);
+        var place = MapPlace.Find(parsed.GetValue(map), files.Root);
         var (kept, text, fault, next) = place.Read();
         if (kept is null)
         {
@@ -200,7 +200,7 @@ internal sealed partial class TakeInCommand(Terminal terminal)
 
         foreach (var told in taker.Told.Take(MostTold))
         {
-            terminal.Error.WriteLine(Printable.Of(told));
+            terminal.Error.WriteLine(Printable.Escape(told));
         }
 
         if (taker.Told.Count > MostTold)
@@ -227,14 +227,14 @@ internal sealed partial class TakeInCommand(Terminal terminal)
             Tell(parsed, movement, taker, isWritten: true);
             if (mapping.File is { } kept)
             {
-                terminal.Out.WriteLine(Printable.Of($"{kept.Path}: keeps what the columns hold, for the next time"));
+                terminal.Out.WriteLine(Printable.Escape($"{kept.Path}: keeps what the columns hold, for the next time"));
             }
 
             terminal.Out.Flush();
         });
         if (mapping.Told is not null)
         {
-            terminal.Error.WriteLine(Printable.Of(mapping.Told));
+            terminal.Error.WriteLine(Printable.Escape(mapping.Told));
         }
 
         return ExitCode.Clean;

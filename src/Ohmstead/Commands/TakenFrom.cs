@@ -23,7 +23,7 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
     /// <returns>The exit code.</returns>
     public int Enter(ParseResult parsed, FoundBoard board, string origin, string? newPart, Func<(string NewPart, string From), string> item)
     {
-        if (BoardPlace.Of(origin) is not { } from)
+        if (BoardPlace.Parse(origin) is not { } from)
         {
             return Wrong($"'{origin}' is no board and place; write --from \"{BoardPlace.Example}\"");
         }
@@ -33,19 +33,19 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
             return Wrong("say where it went: the place on this board, then --from");
         }
 
-        if (board.Assessment.Place(at) is null)
+        if (board.Board.Place(at) is null)
         {
             return Wrong(
-                SaidPlaces.Of(board.Assessment, at) is { Places.Count: > 1 }
+                SaidPlaces.Parse(board.Board, at) is { Places.Count: > 1 }
                     ? "one part went to one place; enter each by itself"
                     : Nearest.Told(
-                        $"{board.Assessment.Board.Id.Value} has no part '{at}'",
-                        Nearest.To(at, board.Assessment.Places.Select(one => one.Part.Ref.Value))
+                        $"{board.Board.Board.Id.Value} has no part '{at}'",
+                        Nearest.To(at, board.Board.Places.Select(one => one.Part.Ref.Value))
                     )
             );
         }
 
-        if (from.Board == board.Assessment.Board.Id.Value)
+        if (from.Board == board.Board.Board.Id.Value)
         {
             return Wrong($"{from} is on the same board; enter there 'removed', and here --new-part with what it is");
         }
@@ -55,20 +55,20 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
             return ExitCode.Usage;
         }
 
-        if (giver.Assessment.Place(from.Place) is not { } place)
+        if (giver.Board.Place(from.Place) is not { } place)
         {
-            var near = Nearest.To(from.Place, giver.Assessment.Places.Select(one => one.Part.Ref.Value));
+            var near = Nearest.To(from.Place, giver.Board.Places.Select(one => one.Part.Ref.Value));
             return Wrong(Nearest.Told($"{from.Board} has no part '{from.Place}'", near));
         }
 
-        if ((newPart ?? WrittenPart.Of(giver, from.Place, run)) is not { } what)
+        if ((newPart ?? WrittenPart.Find(giver, from.Place, run)) is not { } what)
         {
             return Wrong($"what sits in {from} is written in no list; say it with --new-part");
         }
 
         var to = item((what, from.ToString()));
         var who = options.Visit(parsed, board, run, isMeasured: false) with { Instrument = null };
-        if (LateDay.WhyNot(giver.Assessment.Board, options.DayOf(parsed, run), run.Today, saysOrder: false) is { } why)
+        if (LateDay.WhyNot(giver.Board.Board, options.DayOf(parsed, run), run.Today, saysOrder: false) is { } why)
         {
             return Wrong(why);
         }
@@ -79,7 +79,7 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
             var left = FlowText.Mapping([
                 ("part", from.Place),
                 ("did", Vocabulary.Works.WordFor(WorkKind.Removed)),
-                ("went_to", $"{board.Assessment.Board.Id.Value} {at}"),
+                ("went_to", $"{board.Board.Board.Id.Value} {at}"),
             ]);
             ends.Add(new(giver, who, left));
         }
@@ -89,7 +89,7 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
 
     private int Wrong(string problem)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         return ExitCode.Usage;
     }
 }

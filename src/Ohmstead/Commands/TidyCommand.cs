@@ -53,10 +53,10 @@ internal sealed class TidyCommand(Terminal terminal, Interruption interruption)
                 return ExitCode.Usage;
             }
 
-            var (named, problem) = NamedFiles.Of(parsed.GetValue(paths) ?? ["."], path => RecordKind.Of(path) is not null);
+            var (named, problem) = NamedFiles.Group(parsed.GetValue(paths) ?? ["."], path => RecordKind.Find(path) is not null);
             if (problem is not null)
             {
-                terminal.Error.WriteLine(Printable.Of(problem));
+                terminal.Error.WriteLine(Printable.Escape(problem));
                 return ExitCode.Usage;
             }
 

@@ -59,20 +59,20 @@ internal sealed class WaitCommand(Terminal terminal)
                     );
                 }
 
-                var waits = board.Assessment.Board.Waiting;
+                var waits = board.Board.Board.Waiting;
                 var index = Enumerable.Range(0, waits.Length).LastOrDefault(i => waits[i].Until is null && waits[i].For.Value == text, -1);
                 if (index < 0)
                 {
                     var open = string.Join(", ", waits.Where(wait => wait.Until is null).Select(wait => $"'{wait.For.Value}'"));
                     terminal.Error.WriteLine(
-                        Printable.Of($"nothing waits for '{text}'" + (open.Length > 0 ? $"; open: {open}" : string.Empty))
+                        Printable.Escape($"nothing waits for '{text}'" + (open.Length > 0 ? $"; open: {open}" : string.Empty))
                     );
                     return ExitCode.Usage;
                 }
 
                 if (waits[index].Since is var since && options.DayOf(parsed, run) < since.Value)
                 {
-                    terminal.Error.WriteLine(Printable.Of($"this wait began on {since.Text}; it cannot have ended on {day}"));
+                    terminal.Error.WriteLine(Printable.Escape($"this wait began on {since.Text}; it cannot have ended on {day}"));
                     return ExitCode.Usage;
                 }
 

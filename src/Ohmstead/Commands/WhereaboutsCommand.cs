@@ -61,7 +61,7 @@ internal sealed class WhereaboutsCommand(Terminal terminal)
                     ("owner", parsed.GetValue(owner)),
                     ("to", parsed.GetValue(to)),
                     ("until", parsed.GetValue(until) is { } day ? IsoDate.Text(day) : null),
-                    ("by", Initials.Of(parsed.GetValue(options.By))),
+                    ("by", Initials.Clean(parsed.GetValue(options.By))),
                     ("note", parsed.GetValue(options.Note)),
                 ]);
                 var entry = new BenchEntry(terminal, run);

@@ -74,14 +74,14 @@ internal sealed class WhyCommand(Terminal terminal)
 
             if (found is null && BoardFinder.Formerly(wanted, result.Boards) is not null)
             {
-                terminal.Error.WriteLine(Printable.Of(BoardFinder.Missing(wanted, result.Boards)));
+                terminal.Error.WriteLine(Printable.Escape(BoardFinder.Missing(wanted, result.Boards)));
                 return ExitCode.Usage;
             }
 
             if (found is null)
             {
                 var near = Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value).Concat(result.Workshop.Lots.Keys));
-                terminal.Error.WriteLine(Nearest.Told($"there is no board or lot '{Printable.Of(wanted)}'", near));
+                terminal.Error.WriteLine(Nearest.Told($"there is no board or lot '{Printable.Escape(wanted)}'", near));
                 return ExitCode.Usage;
             }
 
@@ -133,7 +133,7 @@ internal sealed class WhyCommand(Terminal terminal)
             Line($"    = {MeasureAgain.NextStep}");
         }
 
-        Lines(WhyEvidence.Of(board, isAll), "  ");
+        Lines(WhyEvidence.List(board, isAll), "  ");
         Lines(WhyNotes.Hazards(board));
         return ExitCode.Clean;
     }
@@ -158,8 +158,8 @@ internal sealed class WhyCommand(Terminal terminal)
             );
             terminal.Error.WriteLine(
                 near == at
-                    ? $"{board.Board.Id.Value} has no reading of '{Printable.Of(at)}'"
-                    : Nearest.Told($"{board.Board.Id.Value} has no part and no point '{Printable.Of(at)}'", near)
+                    ? $"{board.Board.Id.Value} has no reading of '{Printable.Escape(at)}'"
+                    : Nearest.Told($"{board.Board.Id.Value} has no part and no point '{Printable.Escape(at)}'", near)
             );
             return ExitCode.Usage;
         }
@@ -203,7 +203,7 @@ internal sealed class WhyCommand(Terminal terminal)
                 [
                     .. CorrectionWords.Told(reading) is { } corrected ? new[] { corrected } : [],
                     .. WhyNotes.Test(reading.Reading.Result, reading.Reading.Method),
-                    .. WhyNotes.Of(board, reading).Select(note => note.Line),
+                    .. WhyNotes.Compute(board, reading).Select(note => note.Line),
                 ],
                 "  "
             );
@@ -226,7 +226,7 @@ internal sealed class WhyCommand(Terminal terminal)
             );
         }
 
-        foreach (var line in fit.Concat(DriftLines.Of(board, at)))
+        foreach (var line in fit.Concat(DriftLines.List(board, at)))
         {
             Line(line);
         }
@@ -250,7 +250,7 @@ internal sealed class WhyCommand(Terminal terminal)
     {
         foreach (var verdict in verdicts)
         {
-            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Of($"  {verdict.Why}")));
+            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Escape($"  {verdict.Why}")));
             if (verdict.Limit is not { } limit)
             {
                 Lines(verdict.Remarks.Select(remark => remark.Text), "    ");
@@ -298,5 +298,5 @@ internal sealed class WhyCommand(Terminal terminal)
         }
     }
 
-    private void Line(string text) => terminal.Out.WriteLine(Printable.Of(text));
+    private void Line(string text) => terminal.Out.WriteLine(Printable.Escape(text));
 }

@@ -17,7 +17,7 @@ internal static class WhyEvidence
     /// <summary>The lines about the whole board.</summary>
     /// <param name="board">The board.</param>
     /// <param name="isAll">True to tell each that is met, however many there are of a kind.</param>
-    internal static IEnumerable<string> Of(JudgedBoard board, bool isAll)
+    internal static IEnumerable<string> List(JudgedBoard board, bool isAll)
     {
         var groups = ObligationGroup.Group(board.Obligations);
         if (groups.Any(group => group.Met.Length > 0))

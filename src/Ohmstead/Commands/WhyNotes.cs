@@ -28,7 +28,7 @@ internal static class WhyNotes
             }
 
             // What was told for a part with the same figures need not be read twice.
-            foreach (var line in Of(assessed, isFirst: told.Add(hazard.Kind.Text)).Where(told.Add))
+            foreach (var line in List(assessed, isFirst: told.Add(hazard.Kind.Text)).Where(told.Add))
             {
                 yield return "    " + line;
             }
@@ -49,7 +49,7 @@ internal static class WhyNotes
             .Select(note => note.Line);
 
     /// <summary>What follows from a reading beside its verdicts.</summary>
-    internal static IEnumerable<WorkedNote> Of(BoardAssessment board, AssessedReading reading) =>
+    internal static IEnumerable<WorkedNote> Compute(BoardAssessment board, AssessedReading reading) =>
         PointNotes
             .Compute(board, reading)
             .Concat(
@@ -85,7 +85,7 @@ internal static class WhyNotes
     private static string Above(IReadOnlyList<string> limits) =>
         $"above these limits in standards, which are no permissions: {string.Join("; ", limits)}";
 
-    private static IEnumerable<string> Of(AssessedHazard assessed, bool isFirst)
+    private static IEnumerable<string> List(AssessedHazard assessed, bool isFirst)
     {
         foreach (var note in HazardNotes.Figures(assessed))
         {

@@ -106,7 +106,7 @@ internal sealed class WorkCommand(Terminal terminal)
                 var (made, fault) = NewPart(parsed.GetValue(newPart) ?? []);
                 if (fault is not null)
                 {
-                    terminal.Error.WriteLine(Printable.Of(fault));
+                    terminal.Error.WriteLine(Printable.Escape(fault));
                     return ExitCode.Usage;
                 }
 
@@ -132,7 +132,7 @@ internal sealed class WorkCommand(Terminal terminal)
 
     private string Item(ParseResult parsed, FoundBoard board, string? name, string? made, string? origin)
     {
-        var isPart = name is not null && board.Assessment.Place(name) is not null;
+        var isPart = name is not null && board.Board.Place(name) is not null;
         var said = new Dictionary<string, string?>(StringComparer.Ordinal)
         {
             ["part"] = isPart ? Scalar(name) : null,

@@ -8,7 +8,7 @@ internal static class DiskFault
     /// <summary>The system's own reason.</summary>
     /// <param name="error">Its number.</param>
     /// <param name="path">What it was about.</param>
-    public static IOException Of(int error, string path) => new($"{Marshal.GetPInvokeErrorMessage(error)}: '{path}'", error);
+    public static IOException From(int error, string path) => new($"{Marshal.GetPInvokeErrorMessage(error)}: '{path}'", error);
 
     /// <summary>A link where something was to be written, read or taken away.</summary>
     public static IOException Link(string path) =>
@@ -20,15 +20,15 @@ internal static class DiskFault
     /// <param name="kind">What stands there.</param>
     /// <param name="wanted">What should.</param>
     /// <param name="path">Where.</param>
-    public static IOException Other(EntryKind kind, EntryKind wanted, string path) =>
+    public static IOException Other(FileKind kind, FileKind wanted, string path) =>
         kind switch
         {
-            EntryKind.Link => Link(path),
-            EntryKind.Missing => new($"there is no '{path}'; it may have been taken away during the run"),
-            EntryKind.Folder => new($"'{path}' is a folder where a file is wanted; give it another name"),
-            EntryKind.File when wanted == EntryKind.Folder => new($"'{path}' is a file where a folder is wanted; give it another name"),
-            EntryKind.File or EntryKind.Other => new(
-                $"'{path}' is a pipe, a socket or a device; put {(wanted == EntryKind.Folder ? "a folder" : "an ordinary file")} there"
+            FileKind.Link => Link(path),
+            FileKind.Missing => new($"there is no '{path}'; it may have been taken away during the run"),
+            FileKind.Folder => new($"'{path}' is a folder where a file is wanted; give it another name"),
+            FileKind.File when wanted == FileKind.Folder => new($"'{path}' is a file where a folder is wanted; give it another name"),
+            FileKind.File or FileKind.Other => new(
+                $"'{path}' is a pipe, a socket or a device; put {(wanted == FileKind.Folder ? "a folder" : "an ordinary file")} there"
             ),
         };
 }

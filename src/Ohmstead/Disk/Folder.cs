@@ -12,16 +12,16 @@ internal abstract class Folder : IDisposable
     /// <summary>Opens a folder.</summary>
     /// <param name="full">Its path, absolute. Links on it are followed: <see cref="FolderPath"/> decides how far they may be.</param>
     public static Folder Open(string full) =>
-        OperatingSystem.IsLinux() || OperatingSystem.IsMacOS() ? HandleFolder.Of(full) : NamedFolder.Of(full);
+        OperatingSystem.IsLinux() || OperatingSystem.IsMacOS() ? HandleFolder.From(full) : NamedFolder.From(full);
 
     /// <summary>Its path as it was opened; for words, and to list it.</summary>
     public abstract string FullName { get; }
 
     /// <summary>What the system says of it.</summary>
-    public abstract Entry Facts { get; }
+    public abstract FileFacts Facts { get; }
 
     /// <summary>What stands at a name.</summary>
-    public abstract Entry Look(string name);
+    public abstract FileFacts Look(string name);
 
     /// <summary>A folder inside; null when there is none of that name.</summary>
     public abstract Folder? Find(string name);
@@ -87,7 +87,7 @@ internal abstract class Folder : IDisposable
     public virtual void Unlock() { }
 
     /// <summary>Takes over the permissions of another folder, and its owner where that is allowed.</summary>
-    public abstract void TakeOver(Entry other);
+    public abstract void TakeOver(FileFacts other);
 
     /// <summary>The names in it. Each is looked up anew by whoever acts on it.</summary>
     public IReadOnlyList<string> Names() =>
@@ -96,7 +96,7 @@ internal abstract class Folder : IDisposable
     /// <summary>Takes away a file, or a folder with all that is in it. Links are taken away themselves, and never followed.</summary>
     public void DeleteTree(string name)
     {
-        if (Look(name).Kind != EntryKind.Folder)
+        if (Look(name).Kind != FileKind.Folder)
         {
             Delete(name);
             return;

@@ -32,7 +32,7 @@ internal static class FolderPath
             using var above = folder;
             folder = makes
                 ? above.Make(name)
-                : above.Find(name) ?? throw DiskFault.Other(EntryKind.Missing, EntryKind.Folder, Path.Combine(above.FullName, name));
+                : above.Find(name) ?? throw DiskFault.Other(FileKind.Missing, FileKind.Folder, Path.Combine(above.FullName, name));
         }
 
         return folder;
@@ -44,7 +44,7 @@ internal static class FolderPath
     public static string Asked(string path, string? collection)
     {
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
-        return KnownStart(full, collection) is null ? RealPath.Of(full) : full;
+        return KnownStart(full, collection) is null ? RealPath.Resolve(full) : full;
     }
 
     private static string StartOf(string full, string? collection)

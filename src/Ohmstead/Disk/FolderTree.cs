@@ -43,10 +43,10 @@ internal sealed class FolderTree(Folder root) : IDisposable
     public TreePlace Make(string path) => At(path, makes: true)!.Value;
 
     /// <summary>What stands at a path.</summary>
-    public Entry Look(string path)
+    public FileFacts Look(string path)
     {
         using var place = Find(path) ?? default;
-        return place.Folder?.Look(place.Name) ?? Entry.None;
+        return place.Folder?.Look(place.Name) ?? FileFacts.None;
     }
 
     /// <summary>Lets go what was opened below the folder, which may be taken away now. Nobody else may use the tree meanwhile.</summary>

@@ -24,10 +24,10 @@ internal sealed class HandleFolder : Folder
     public override string FullName { get; }
 
     /// <inheritdoc/>
-    public override Entry Facts { get; }
+    public override FileFacts Facts { get; }
 
     /// <summary>Opens a folder by its path.</summary>
-    public static HandleFolder Of(string full)
+    public static HandleFolder From(string full)
     {
         if (full.Contains('\0', StringComparison.Ordinal))
         {
@@ -44,18 +44,18 @@ internal sealed class HandleFolder : Folder
     }
 
     /// <summary>What the system says of what is open.</summary>
-    public static Entry FactsOf(SafeFileHandle file, string path)
+    public static FileFacts FactsOf(SafeFileHandle file, string path)
     {
         Span<byte> facts = stackalloc byte[256];
         var isDone =
             OperatingSystem.IsLinux() ? SystemCalls.LookOnLinux(file, string.Empty, SystemNumbers.WhatIsOpen, SystemNumbers.AllFacts, facts)
             : SystemNumbers.IsOldMac ? SystemCalls.LookAtOpenOnOldMac(file, facts)
             : SystemCalls.LookAtOpenOnMac(file, facts);
-        return isDone == 0 ? Of(facts) : throw DiskFault.Of(Marshal.GetLastPInvokeError(), path);
+        return isDone == 0 ? ParseFacts(facts) : throw DiskFault.From(Marshal.GetLastPInvokeError(), path);
     }
 
     /// <inheritdoc/>
-    public override Entry Look(string name)
+    public override FileFacts Look(string name)
     {
         var full = At(name);
         Span<byte> facts = stackalloc byte[256];
@@ -65,11 +65,11 @@ internal sealed class HandleFolder : Folder
             : SystemCalls.LookOnMac(handle, name, facts, SystemNumbers.LinkItself);
         if (isDone == 0)
         {
-            return Of(facts);
+            return ParseFacts(facts);
         }
 
         Unless(SystemNumbers.NotThere, full);
-        return Entry.None;
+        return FileFacts.None;
     }
 
     /// <inheritdoc/>
@@ -87,9 +87,9 @@ internal sealed class HandleFolder : Folder
                     return null;
                 case var error when error == SystemNumbers.IsLink || error == SystemNumbers.NoFolder:
                     // A link is told in these words too where a folder is asked for. It may have gone meanwhile.
-                    throw DiskFault.Other(Look(name).Kind, EntryKind.Folder, full);
+                    throw DiskFault.Other(Look(name).Kind, FileKind.Folder, full);
                 case var error:
-                    throw DiskFault.Of(error, full);
+                    throw DiskFault.From(error, full);
             }
         }
 
@@ -134,9 +134,9 @@ internal sealed class HandleFolder : Folder
     {
         var full = At(name);
         // Looked at first: to open a device may do something, and a pipe keeps waiting.
-        if (Look(name).Kind is var kind and not EntryKind.File)
+        if (Look(name).Kind is var kind and not FileKind.File)
         {
-            return kind == EntryKind.Missing ? null : throw DiskFault.Other(kind, EntryKind.File, full);
+            return kind == FileKind.Missing ? null : throw DiskFault.Other(kind, FileKind.File, full);
         }
 
         int number;
@@ -151,14 +151,14 @@ internal sealed class HandleFolder : Folder
                 case var error when error == SystemNumbers.IsLink:
                     throw DiskFault.Link(full);
                 case var error:
-                    throw DiskFault.Of(error, full);
+                    throw DiskFault.From(error, full);
             }
         }
 
         var file = new SafeFileHandle(number, ownsHandle: true);
         try
         {
-            return FactsOf(file, full).Kind is var found and not EntryKind.File ? throw DiskFault.Other(found, EntryKind.File, full) : file;
+            return FactsOf(file, full).Kind is var found and not FileKind.File ? throw DiskFault.Other(found, FileKind.File, full) : file;
         }
         catch
         {
@@ -180,11 +180,11 @@ internal sealed class HandleFolder : Folder
         var full = At(name);
         if (Flagged(name, (HandleFolder)to, newName, SystemNumbers.NoReplacing) is { } error)
         {
-            return error is 0 or SystemNumbers.Exists ? error == 0 : throw DiskFault.Of(error, full);
+            return error is 0 or SystemNumbers.Exists ? error == 0 : throw DiskFault.From(error, full);
         }
 
         // Where that is not known, in two steps.
-        if (to.Look(newName).Kind != EntryKind.Missing)
+        if (to.Look(newName).Kind != FileKind.Missing)
         {
             return false;
         }
@@ -197,7 +197,7 @@ internal sealed class HandleFolder : Folder
     public override bool Swap(string name, string other)
     {
         var full = At(name);
-        return Flagged(name, this, other, SystemNumbers.Swap) is { } error && (error == 0 ? true : throw DiskFault.Of(error, full));
+        return Flagged(name, this, other, SystemNumbers.Swap) is { } error && (error == 0 ? true : throw DiskFault.From(error, full));
     }
 
     /// <inheritdoc/>
@@ -213,7 +213,7 @@ internal sealed class HandleFolder : Folder
         return
             error is SystemNumbers.NotPermitted or SystemNumbers.OtherDisk or SystemNumbers.TooManyNames || SystemNumbers.IsUnknown(error)
             ? false
-            : throw DiskFault.Of(error, full);
+            : throw DiskFault.From(error, full);
     }
 
     /// <inheritdoc/>
@@ -260,7 +260,7 @@ internal sealed class HandleFolder : Folder
     }
 
     /// <inheritdoc/>
-    public override void TakeOver(Entry other)
+    public override void TakeOver(FileFacts other)
     {
         if (Facts.Owner != other.Owner)
         {
@@ -270,7 +270,7 @@ internal sealed class HandleFolder : Folder
 
         if (Facts.Mode != other.Mode && SystemCalls.SetMode(handle, other.Mode) != 0)
         {
-            throw DiskFault.Of(Marshal.GetLastPInvokeError(), FullName);
+            throw DiskFault.From(Marshal.GetLastPInvokeError(), FullName);
         }
     }
 
@@ -331,13 +331,13 @@ internal sealed class HandleFolder : Folder
 
             if (error != SystemNumbers.Interrupted)
             {
-                throw DiskFault.Of(error, FullName);
+                throw DiskFault.From(error, FullName);
             }
         }
     }
 
     // Linux, statx(2), the same on all processors; macOS, struct stat with numbers of 64 bits, sys/stat.h.
-    private static Entry Of(ReadOnlySpan<byte> facts)
+    private static FileFacts ParseFacts(ReadOnlySpan<byte> facts)
     {
         static uint Four(ReadOnlySpan<byte> facts, int at) => BinaryPrimitives.ReadUInt32LittleEndian(facts[at..]);
         static ulong Eight(ReadOnlySpan<byte> facts, int at) => BinaryPrimitives.ReadUInt64LittleEndian(facts[at..]);
@@ -346,10 +346,10 @@ internal sealed class HandleFolder : Folder
         return new(
             (mode & 0xF000) switch
             {
-                0x8000 => EntryKind.File,
-                0x4000 => EntryKind.Folder,
-                0xA000 => EntryKind.Link,
-                _ => EntryKind.Other,
+                0x8000 => FileKind.File,
+                0x4000 => FileKind.Folder,
+                0xA000 => FileKind.Link,
+                _ => FileKind.Other,
             },
             (long)Eight(facts, isLinux ? 40 : 96)
         )
@@ -367,7 +367,7 @@ internal sealed class HandleFolder : Folder
     {
         if (result != 0)
         {
-            throw DiskFault.Of(Marshal.GetLastPInvokeError(), full);
+            throw DiskFault.From(Marshal.GetLastPInvokeError(), full);
         }
     }
 
@@ -376,7 +376,7 @@ internal sealed class HandleFolder : Folder
         var error = Marshal.GetLastPInvokeError();
         if (error != expected)
         {
-            throw DiskFault.Of(error, full);
+            throw DiskFault.From(error, full);
         }
     }
 }

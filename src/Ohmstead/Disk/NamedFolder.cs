@@ -19,38 +19,38 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     public override string FullName { get; } = fullName;
 
     /// <inheritdoc/>
-    public override Entry Facts => new(EntryKind.Folder, 0);
+    public override FileFacts Facts => new(FileKind.Folder, 0);
 
     /// <summary>Opens a folder by its path.</summary>
-    public static NamedFolder Of(string full) =>
+    public static NamedFolder From(string full) =>
         Directory.Exists(full)
             ? new(full, null)
-            : throw DiskFault.Other(File.Exists(full) ? EntryKind.File : EntryKind.Missing, EntryKind.Folder, full);
+            : throw DiskFault.Other(File.Exists(full) ? FileKind.File : FileKind.Missing, FileKind.Folder, full);
 
     /// <inheritdoc/>
-    public override Entry Look(string name)
+    public override FileFacts Look(string name)
     {
         var info = new FileInfo(Real(name));
-        return (int)info.Attributes == -1 ? Entry.None
-            : (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None ? new(EntryKind.Link, 0)
-            : (info.Attributes & FileAttributes.Directory) != FileAttributes.None ? new(EntryKind.Folder, 0)
-            : (info.Attributes & FileAttributes.Device) != FileAttributes.None ? new(EntryKind.Other, 0)
-            : new(EntryKind.File, info.Length) { Names = 1 };
+        return (int)info.Attributes == -1 ? FileFacts.None
+            : (info.Attributes & FileAttributes.ReparsePoint) != FileAttributes.None ? new(FileKind.Link, 0)
+            : (info.Attributes & FileAttributes.Directory) != FileAttributes.None ? new(FileKind.Folder, 0)
+            : (info.Attributes & FileAttributes.Device) != FileAttributes.None ? new(FileKind.Other, 0)
+            : new(FileKind.File, info.Length) { Names = 1 };
     }
 
     /// <inheritdoc/>
     public override Folder? Find(string name) =>
         Look(name).Kind switch
         {
-            EntryKind.Missing => null,
-            EntryKind.Folder => new NamedFolder(At(name), this),
-            var other => throw DiskFault.Other(other, EntryKind.Folder, At(name)),
+            FileKind.Missing => null,
+            FileKind.Folder => new NamedFolder(At(name), this),
+            var other => throw DiskFault.Other(other, FileKind.Folder, At(name)),
         };
 
     /// <inheritdoc/>
     public override bool TryMake(string name)
     {
-        var isNew = Look(name).Kind == EntryKind.Missing;
+        var isNew = Look(name).Kind == FileKind.Missing;
         if (isNew)
         {
             Try(() => Directory.CreateDirectory(Real(name)));
@@ -67,9 +67,9 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     public override SafeFileHandle? Read(string name) =>
         Look(name).Kind switch
         {
-            EntryKind.Missing => null,
-            EntryKind.File => Try(() => File.OpenHandle(Real(name), share: FileShare.ReadWrite | FileShare.Delete)),
-            var other => throw DiskFault.Other(other, EntryKind.File, At(name)),
+            FileKind.Missing => null,
+            FileKind.File => Try(() => File.OpenHandle(Real(name), share: FileShare.ReadWrite | FileShare.Delete)),
+            var other => throw DiskFault.Other(other, FileKind.File, At(name)),
         };
 
     /// <inheritdoc/>
@@ -78,7 +78,7 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     /// <inheritdoc/>
     public override bool RenameToNew(string name, Folder to, string newName)
     {
-        var isNew = to.Look(newName).Kind == EntryKind.Missing;
+        var isNew = to.Look(newName).Kind == FileKind.Missing;
         if (isNew)
         {
             Move(name, (NamedFolder)to, newName, replaces: false);
@@ -96,7 +96,7 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     /// <inheritdoc/>
     public override void Delete(string name)
     {
-        if (Look(name).Kind != EntryKind.Missing)
+        if (Look(name).Kind != FileKind.Missing)
         {
             Try(() => File.Delete(Real(name)));
         }
@@ -105,7 +105,7 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     /// <inheritdoc/>
     public override void DeleteFolder(string name)
     {
-        if (Look(name).Kind == EntryKind.Folder)
+        if (Look(name).Kind == FileKind.Folder)
         {
             Try(() => Directory.Delete(Real(name)));
         }
@@ -142,7 +142,7 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
     public override void Unlock() => ours?.Dispose();
 
     /// <inheritdoc/>
-    public override void TakeOver(Entry other) => Real();
+    public override void TakeOver(FileFacts other) => Real();
 
     /// <inheritdoc/>
     protected override void Dispose(bool disposing)
@@ -155,7 +155,7 @@ internal sealed class NamedFolder(string fullName, NamedFolder? above) : Folder
 
     private void Move(string name, NamedFolder to, string newName, bool replaces)
     {
-        if (Look(name).Kind == EntryKind.Folder)
+        if (Look(name).Kind == FileKind.Folder)
         {
             Try(() => Directory.Move(Real(name), to.Real(newName)));
         }

@@ -20,7 +20,7 @@ internal sealed class OutputFile(string path, byte[] mark, string collection)
     public string? Refusal(bool isOver)
     {
         using var folder = FolderOf();
-        return Look(folder).Kind == EntryKind.Missing || isOver || IsOurs(folder) ? null : Refused;
+        return Look(folder).Kind == FileKind.Missing || isOver || IsOurs(folder) ? null : Refused;
     }
 
     /// <summary>Writes it, whole or not at all.</summary>
@@ -29,7 +29,7 @@ internal sealed class OutputFile(string path, byte[] mark, string collection)
     {
         using var folder = FolderOf();
         var there = Look(folder);
-        if (there.Kind != EntryKind.Missing && !isOver && !IsOurs(folder))
+        if (there.Kind != FileKind.Missing && !isOver && !IsOurs(folder))
         {
             throw new IOException(Refused);
         }
@@ -38,14 +38,14 @@ internal sealed class OutputFile(string path, byte[] mark, string collection)
     }
 
     private string Refused =>
-        $"'{Printable.Of(path)}' is there, and this program did not write it: give another name, or say --over to write over it";
+        $"'{Printable.Escape(path)}' is there, and this program did not write it: give another name, or say --over to write over it";
 
     private Folder FolderOf() => FolderPath.Open(Path.GetDirectoryName(full) ?? full, collection, makes: false);
 
-    private Entry Look(Folder folder) =>
-        folder.Look(Path.GetFileName(full)) is { Kind: EntryKind.Missing or EntryKind.File } entry
+    private FileFacts Look(Folder folder) =>
+        folder.Look(Path.GetFileName(full)) is { Kind: FileKind.Missing or FileKind.File } entry
             ? entry
-            : throw DiskFault.Other(folder.Look(Path.GetFileName(full)).Kind, EntryKind.File, full);
+            : throw DiskFault.Other(folder.Look(Path.GetFileName(full)).Kind, FileKind.File, full);
 
     private bool IsOurs(Folder folder)
     {

@@ -5,7 +5,7 @@ internal static class RealPath
 {
     /// <summary>The absolute path without links. Parts that do not exist yet stay as they are written.</summary>
     /// <exception cref="IOException">Links run in a circle.</exception>
-    public static string Of(string path)
+    public static string Resolve(string path)
     {
         var full = Path.TrimEndingDirectorySeparator(Path.GetFullPath(path));
         if (Path.GetDirectoryName(full) is not { } above)
@@ -13,8 +13,8 @@ internal static class RealPath
             return full;
         }
 
-        var here = Path.Combine(Of(above), Path.GetFileName(full));
+        var here = Path.Combine(Resolve(above), Path.GetFileName(full));
         var entry = new DirectoryInfo(here);
-        return entry.LinkTarget is null ? here : Of(entry.ResolveLinkTarget(returnFinalTarget: true)!.FullName);
+        return entry.LinkTarget is null ? here : Resolve(entry.ResolveLinkTarget(returnFinalTarget: true)!.FullName);
     }
 }

@@ -17,7 +17,7 @@ internal static class WholeFile
     /// <param name="old">What stands there, which is replaced and whose permissions and owner are kept; missing where the file must be
     /// new.</param>
     /// <exception cref="IOException">It was not written, or it is in place and the system cannot say that it is on the disk.</exception>
-    public static void Write(Folder folder, string name, ReadOnlySpan<byte> bytes, Entry old)
+    public static void Write(Folder folder, string name, ReadOnlySpan<byte> bytes, FileFacts old)
     {
         var isInPlace = false;
         try
@@ -37,7 +37,7 @@ internal static class WholeFile
     }
 
     /// <summary>Puts the bytes on the disk beside the file, where they wait to be put in its place.</summary>
-    public static void Wait(Folder folder, string name, ReadOnlySpan<byte> bytes, Entry old)
+    public static void Wait(Folder folder, string name, ReadOnlySpan<byte> bytes, FileFacts old)
     {
         // One name for the waiting bytes: what a killed run left is taken away by the next, which may be another user's and could not write
         // into it.
@@ -51,9 +51,9 @@ internal static class WholeFile
     }
 
     /// <summary>Puts the waiting bytes in the place of the file. The folder is not waited for.</summary>
-    public static void Place(Folder folder, string name, Entry old)
+    public static void Place(Folder folder, string name, FileFacts old)
     {
-        if (old.Kind != EntryKind.Missing)
+        if (old.Kind != FileKind.Missing)
         {
             folder.Rename(Waiting(name), folder, name);
         }
@@ -77,9 +77,9 @@ internal static class WholeFile
     private static string Waiting(string name) => $".{name}.new";
 
     // Before anything is in it: a record that others may not read is not to be read while it waits.
-    private static void Keep(SafeFileHandle file, Entry old, string full)
+    private static void Keep(SafeFileHandle file, FileFacts old, string full)
     {
-        if (old.Kind != EntryKind.File || OperatingSystem.IsWindows())
+        if (old.Kind != FileKind.File || OperatingSystem.IsWindows())
         {
             return;
         }
@@ -114,7 +114,7 @@ internal static class WholeFile
             var error = Marshal.GetLastPInvokeError();
             if (error != SystemNumbers.Interrupted)
             {
-                throw DiskFault.Of(error, full);
+                throw DiskFault.From(error, full);
             }
         }
     }

@@ -23,7 +23,7 @@ internal sealed class LineMeaning(Meter meter)
         if (cells.Length != meter.Fields.Length)
         {
             return MeterAnswer.Without(
-                $"'{Printable.Of(Short(line))}' has {cells.Length} fields, and the description of {meter.Name.Value} has "
+                $"'{Printable.Escape(Short(line))}' has {cells.Length} fields, and the description of {meter.Name.Value} has "
                     + $"{meter.Fields.Length}; nothing was taken"
             );
         }
@@ -41,12 +41,14 @@ internal sealed class LineMeaning(Meter meter)
             var role = field.Holds.Value.Role;
             if (role == MeterFieldRole.Status && !Texts(field.Good?.Value ?? "0 +0").Contains(cell, StringComparer.Ordinal))
             {
-                return MeterAnswer.Without($"the meter marks its reading with '{Printable.Of(Short(cell))}'; nothing was taken");
+                return MeterAnswer.Without($"the meter marks its reading with '{Printable.Escape(Short(cell))}'; nothing was taken");
             }
 
             if (role == MeterFieldRole.Quantity && named is null)
             {
-                return MeterAnswer.Without($"no quantity is known by '{Printable.Of(Short(cell))}'; add it to the names in meters.yaml");
+                return MeterAnswer.Without(
+                    $"no quantity is known by '{Printable.Escape(Short(cell))}'; add it to the names in meters.yaml"
+                );
             }
 
             if (role is not (MeterFieldRole.Measured or MeterFieldRole.Reading))
@@ -62,7 +64,9 @@ internal sealed class LineMeaning(Meter meter)
             var key = MeasuredKey.For(measured).Name;
             if (Value(cell, UnitAt(at, cells), MeasuredDimension.From(measured)) is not { } value)
             {
-                return MeterAnswer.Without($"'{Printable.Of(Short(cell))}' is no {key.Replace('_', ' ')} with its unit; nothing was taken");
+                return MeterAnswer.Without(
+                    $"'{Printable.Escape(Short(cell))}' is no {key.Replace('_', ' ')} with its unit; nothing was taken"
+                );
             }
 
             if (values.Exists(other => other.Key == key))
@@ -100,7 +104,7 @@ internal sealed class LineMeaning(Meter meter)
             if (meter.Fields[at].Holds.Value.Role == MeterFieldRole.Range)
             {
                 var range = FirstDimension(key) is { } dimension ? Value(cells[at], UnitAt(at, cells), dimension) : null;
-                return range is null ? (null, $"'{Printable.Of(Short(cells[at]))}' is no range; nothing was taken") : (range, null);
+                return range is null ? (null, $"'{Printable.Escape(Short(cells[at]))}' is no range; nothing was taken") : (range, null);
             }
         }
 

@@ -22,7 +22,7 @@ internal sealed class ScpiMeter(IWire wire, TimeSpan patience, Meter? meter) : I
     public (string? Who, string? Fault) Greet(Func<bool> isStopped)
     {
         var (end, line) = Ask(ScpiWords.Who, isStopped, null);
-        return end == WireEnd.Line ? (Printable.Of(line.Length > 100 ? line[..100] + "…" : line), null) : (null, WireFault.Told(end));
+        return end == WireEnd.Line ? (Printable.Escape(line.Length > 100 ? line[..100] + "…" : line), null) : (null, WireFault.Told(end));
     }
 
     /// <inheritdoc/>
@@ -34,7 +34,7 @@ internal sealed class ScpiMeter(IWire wire, TimeSpan patience, Meter? meter) : I
         }
         catch (IOException problem)
         {
-            return MeterAnswer.Without($"the meter cannot be asked: {Printable.Of(problem.Message)}");
+            return MeterAnswer.Without($"the meter cannot be asked: {Printable.Escape(problem.Message)}");
         }
     }
 
@@ -52,7 +52,7 @@ internal sealed class ScpiMeter(IWire wire, TimeSpan patience, Meter? meter) : I
         if (ScpiWords.Measures(function) is not var (measured, unit, path))
         {
             return MeterAnswer.Without(
-                $"the meter is on {Printable.Of(function)}, which says nothing that a record holds; describe it in meters.yaml"
+                $"the meter is on {Printable.Escape(function)}, which says nothing that a record holds; describe it in meters.yaml"
             );
         }
 
@@ -77,7 +77,7 @@ internal sealed class ScpiMeter(IWire wire, TimeSpan patience, Meter? meter) : I
 
         if (MeterFigure.Parse(first) is not { } figure || MeterFigure.With(figure, unit, MeasuredDimension.From(measured)) is not { } read)
         {
-            return MeterAnswer.Without($"'{Printable.Of(WireFault.Short(line))}' is no figure; nothing was taken");
+            return MeterAnswer.Without($"'{Printable.Escape(WireFault.Short(line))}' is no figure; nothing was taken");
         }
 
         return MeterAnswer.With(

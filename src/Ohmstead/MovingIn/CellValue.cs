@@ -24,11 +24,11 @@ internal static class CellValue
             return (null, null);
         }
 
-        var (value, fault, next) = Of(key, text, cells.IsFigure(target), cells.Table.Plan.For(target)?.Unit, foreign);
+        var (value, fault, next) = Read(key, text, cells.IsFigure(target), cells.Table.Plan.For(target)?.Unit, foreign);
         return fault is null ? (value, null) : (null, cells.Refused(target, fault, next));
     }
 
-    private static (string? Value, string? Fault, string? NextStep) Of(
+    private static (string? Value, string? Fault, string? NextStep) Read(
         Key key,
         string text,
         bool isFigure,

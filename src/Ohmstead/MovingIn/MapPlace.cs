@@ -11,7 +11,7 @@ internal sealed record MapPlace(string Root, string Name)
     public string Told => Name;
 
     /// <summary>The place that was named, or the usual one.</summary>
-    public static MapPlace Of(string? named, string root) =>
+    public static MapPlace Find(string? named, string root) =>
         named is null ? new(root, TableMap.FileName) : new(Path.GetDirectoryName(Path.GetFullPath(named))!, Path.GetFileName(named));
 
     /// <summary>What is kept there, with the text; nothing where there is no file.</summary>

@@ -65,13 +65,13 @@ internal sealed class Movement(CollectionFolder files, RunOptions run, Taker tak
         }
     }
 
-    private (RefusedRow[] Refused, int There, IReadOnlyList<string> Told) One(Draft draft, INodeReader reader)
+    private (RefusedRow[] Refused, int There, IReadOnlyList<string> Told) One(RecordDraft draft, INodeReader reader)
     {
         var text = draft.Before;
         if (draft.Parts.Count > 0)
         {
             var editor = RecordEditor.Open(draft.Path, text, FileForm.Markdown, reader, out _);
-            var outcome = editor?.AppendAll(FileShapes.Board, "parts", [.. draft.Parts.Select(part => PartLine.Of(part.Part))]);
+            var outcome = editor?.AppendAll(FileShapes.Board, "parts", [.. draft.Parts.Select(part => PartLine.Write(part.Part))]);
             if (outcome?.Text is not { } with)
             {
                 var first = draft.Parts[0];
@@ -122,7 +122,7 @@ internal sealed class Movement(CollectionFolder files, RunOptions run, Taker tak
     }
 
     // Where each part stands in the text, so that what is found there is told of its row.
-    private static void Locate(Draft draft, INodeReader reader)
+    private static void Locate(RecordDraft draft, INodeReader reader)
     {
         if (draft.Parts.Count == 0)
         {
@@ -147,9 +147,10 @@ internal sealed class Movement(CollectionFolder files, RunOptions run, Taker tak
         }
     }
 
-    private static string Why(Draft draft, EditRefusal? refusal) => $"{draft.Path}: {refusal?.Message ?? "it holds what cannot be read"}";
+    private static string Why(RecordDraft draft, EditRefusal? refusal) =>
+        $"{draft.Path}: {refusal?.Message ?? "it holds what cannot be read"}";
 
-    private static string Told(Draft draft)
+    private static string Told(RecordDraft draft)
     {
         string Count(int count, string one, string many) =>
             count == 0 ? string.Empty : string.Create(CultureInfo.InvariantCulture, $"{count} {(count == 1 ? one : many)}");
@@ -249,7 +250,7 @@ internal sealed class Movement(CollectionFolder files, RunOptions run, Taker tak
             : [];
 
     // The whole collection as it would be is judged: an error that was not there before is refused, with the row that brings it.
-    private void Judge(Draft[] drafts, bool isSure)
+    private void Judge(RecordDraft[] drafts, bool isSure)
     {
         var before = files.Boards.Count > 0 || files.Named(StockEntry.Path) is not null ? new CollectionRun(files, run).Run().Findings : [];
         var known = before.Select(Key).ToHashSet();

@@ -77,7 +77,7 @@ internal sealed class RowCells
         Table.Refused(Row, target is null ? null : Table.Plan.For(target), message, next);
 
     /// <summary>The cells of a row, or why they are none.</summary>
-    public static (RowCells? Cells, RefusedRow? Refused) Of(OldTable table, CsvRow row)
+    public static (RowCells? Cells, RefusedRow? Refused) Read(OldTable table, CsvRow row)
     {
         var width = table.Plan.Columns.Count;
         if (row.Cells.Count < width || row.Cells.Skip(width).Any(cell => cell.Length > 0))
@@ -96,7 +96,7 @@ internal sealed class RowCells
         var read = new RowCells(table, row);
         foreach (var column in table.Plan.Columns.Where(column => column.Target is not null && row.Cells[column.Index].Length > 0))
         {
-            var (text, fault, next) = CellText.Of(row.Cells[column.Index]);
+            var (text, fault, next) = CellText.Read(row.Cells[column.Index]);
             if (fault is not null)
             {
                 return (null, table.Refused(row, column, fault, next));

@@ -37,7 +37,7 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
     /// <summary>Takes them.</summary>
     public void Take(OldTable table, IReadOnlyList<RowCells> rows)
     {
-        var lists = new OrderedDictionary<Draft, List<CsvRow>>();
+        var lists = new OrderedDictionary<RecordDraft, List<CsvRow>>();
         var empty = 0;
         foreach (var cells in rows)
         {
@@ -82,13 +82,13 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         Missing(last!);
     }
 
-    private void One(OldTable table, Draft draft, List<CsvRow> rows)
+    private void One(OldTable table, RecordDraft draft, List<CsvRow> rows)
     {
         var choices = new ListChoices(said.Kinds, said.Units, reference =>
             draft.Known.GetValueOrDefault(reference)?.Part.Values.Kind.Value
         );
         var list = PartsListReader.Read(table.Cells with { Rows = rows, Faults = [] }, table.Plan, choices);
-        var compared = ListComparison.Of(list.Parts, draft.Known);
+        var compared = ListComparison.Compare(list.Parts, draft.Known);
         foreach (var fault in list.Faults.Concat(list.Contradictions).Concat(compared.Conflicts).Concat(compared.Alike))
         {
             var column = fault.Column == 0 ? null : table.Plan.Columns[fault.Column - 1];
@@ -134,9 +134,9 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
     }
 
     // What is said of parts whose row is refused is not refused as well.
-    private void Await(Draft? draft, OldTable table, CsvRow row)
+    private void Await(RecordDraft? draft, OldTable table, CsvRow row)
     {
-        var references = ReferenceText
+        var references = ReferenceList
             .Read(row.Cells.ElementAtOrDefault(table.Plan.For(ColumnPlan.Reference)!.Index) ?? string.Empty)
             .References;
         draft?.Waiting.UnionWith(references);
@@ -146,9 +146,9 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         }
     }
 
-    private void Meet(string reference, Draft? draft)
+    private void Meet(string reference, RecordDraft? draft)
     {
-        met.Add(ReferenceText.ClassLetters(reference));
+        met.Add(ReferenceList.ClassLetters(reference));
         if (said.Kinds.ContainsKey(reference))
         {
             boardsOf.TryAdd(reference, new(StringComparer.Ordinal));

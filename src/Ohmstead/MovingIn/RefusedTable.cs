@@ -50,7 +50,7 @@ internal static class RefusedTable
         }
 
         return Put(
-            folder is null ? TableFile.BesideIt(table.File) : Path.Combine(folder, Path.GetFileName(TableFile.BesideIt(table.File))),
+            folder is null ? TableReader.BesideIt(table.File) : Path.Combine(folder, Path.GetFileName(TableReader.BesideIt(table.File))),
             lines.Written.ToArray(),
             collection
         );
@@ -59,7 +59,7 @@ internal static class RefusedTable
     /// <summary>The rows of a table that was mended, by the table and the row that they stand for; or what is wrong with it.</summary>
     public static (IReadOnlyDictionary<(string Of, int Row), CsvRow>? Rows, string? Fault, string? NextStep) Read(string file)
     {
-        var (read, fault, next) = TableFile.Read(file);
+        var (read, fault, next) = TableReader.Read(file);
         if (read is null)
         {
             return (null, fault, next);

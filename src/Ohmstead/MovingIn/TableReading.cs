@@ -25,7 +25,7 @@ internal static class TableReading
         IReadOnlyDictionary<(string Of, int Row), CsvRow> mended
     )
     {
-        var (read, fault, next) = TableFile.Read(file);
+        var (read, fault, next) = TableReader.Read(file);
         if (read is null)
         {
             return (null, fault, next);

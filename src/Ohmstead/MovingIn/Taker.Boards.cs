@@ -90,7 +90,7 @@ internal sealed partial class Taker
             return (false, null);
         }
 
-        var (draft, fault) = Draft.Of(files, there, workshop);
+        var (draft, fault) = RecordDraft.Open(files, there, workshop);
         drafts[number] = (draft, fault);
         if (draft is null)
         {
@@ -123,17 +123,17 @@ internal sealed partial class Taker
     private RefusedRow? Begin(RowCells cells, string number, Dictionary<string, string?> values, string? arrived, DesignFile? design)
     {
         var taken = KnownBoards.Taken(number, boards);
-        if (taken is not null || !looks.TryAdd(Records.Text.Appearance.Of(number).ToUpperInvariant(), number))
+        if (taken is not null || !looks.TryAdd(Records.Text.Appearance.Skeleton(number).ToUpperInvariant(), number))
         {
             return cells.Refused(
                 TableSort.Board,
-                taken ?? $"{number} looks like {looks[Records.Text.Appearance.Of(number).ToUpperInvariant()]} of another row",
+                taken ?? $"{number} looks like {looks[Records.Text.Appearance.Skeleton(number).ToUpperInvariant()]} of another row",
                 "write another number, or the same where the same board is meant"
             );
         }
 
         var path = BoardFileName.For(number, values["title"]!, boards);
-        var text = BoardText.Of(
+        var text = BoardText.Write(
             path,
             File.Exists(files.Full("schema/board.schema.json")),
             [("board", number), .. OfBoard.Select(key => (key, values[key]))],
@@ -144,7 +144,7 @@ internal sealed partial class Taker
             text = text.Replace("format: 1\n", $"format: 1\nnote: {FlowText.TextScalar(note)}\n", StringComparison.Ordinal);
         }
 
-        drafts[number] = (Draft.Begin(number, path, text, cells, design), null);
+        drafts[number] = (RecordDraft.Begin(number, path, text, cells, design), null);
         return null;
     }
 }

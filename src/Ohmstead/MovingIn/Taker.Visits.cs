@@ -41,7 +41,7 @@ internal sealed partial class Taker
                 return cells.Refused(TableSort.Part, string.Empty, null) with { WaitsFor = $"the row of {draft.Number} {place}" };
             }
 
-            var references = place is null ? [] : ReferenceText.Read(place).References;
+            var references = place is null ? [] : ReferenceList.Read(place).References;
             return references.Count > 1
                 ? cells.Refused(
                     TableSort.Part,
@@ -164,7 +164,7 @@ internal sealed partial class Taker
         string?[] places = [null];
         if (cells[TableSort.Part] is { } named)
         {
-            var (references, fault, next) = draft.HasPart(named) ? ([named], null, null) : ReferenceText.Read(named);
+            var (references, fault, next) = draft.HasPart(named) ? ([named], null, null) : ReferenceList.Read(named);
             if (fault is not null)
             {
                 return cells.Refused(TableSort.Part, fault, next);

@@ -36,7 +36,7 @@ internal sealed record Saying(
 internal sealed partial class Taker(CollectionFolder files, Workshop workshop, Saying said)
 {
     private readonly IReadOnlyList<KnownBoard> boards = KnownBoards.In(files);
-    private readonly Dictionary<string, (Draft? Draft, string? Fault)> drafts = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, (RecordDraft? Draft, string? Fault)> drafts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> looks = new(StringComparer.Ordinal);
     private Dictionary<string, KnownBoard>? byNumber;
     private readonly OrderedDictionary<(OldTable Table, string For), int> waits = [];
@@ -44,7 +44,7 @@ internal sealed partial class Taker(CollectionFolder files, Workshop workshop, S
     private PartsOfBoards? parts;
 
     /// <summary>The records to which something comes, in the order in which they were met.</summary>
-    public IEnumerable<Draft> Drafts => drafts.Values.Select(one => one.Draft).OfType<Draft>();
+    public IEnumerable<RecordDraft> Drafts => drafts.Values.Select(one => one.Draft).OfType<RecordDraft>();
 
     /// <summary>The lots that come: each as one line of YAML, with its row.</summary>
     public List<(string Name, string Item, RowCells Cells)> Lots { get; } = [];
@@ -78,7 +78,7 @@ internal sealed partial class Taker(CollectionFolder files, Workshop workshop, S
         var rows = new List<RowCells>();
         foreach (var row in table.Rows)
         {
-            var (cells, refused) = RowCells.Of(table, row);
+            var (cells, refused) = RowCells.Read(table, row);
             if (refused is not null)
             {
                 Refused.Add(refused);
@@ -130,7 +130,7 @@ internal sealed partial class Taker(CollectionFolder files, Workshop workshop, S
     public bool IsKept(string letters) => said.KeptLetters.Contains(letters);
 
     /// <summary>The record of a row's board, or why there is none.</summary>
-    public (Draft? Draft, RefusedRow? Refused) For(RowCells cells)
+    public (RecordDraft? Draft, RefusedRow? Refused) For(RowCells cells)
     {
         if ((cells[TableSort.Board] ?? (cells.Table.Plan.For(TableSort.Board) is null ? said.Board : null)) is not { } number)
         {
@@ -148,7 +148,7 @@ internal sealed partial class Taker(CollectionFolder files, Workshop workshop, S
                 .DistinctBy(board => board.Number, StringComparer.Ordinal)
                 .ToDictionary(board => board.Number, StringComparer.Ordinal);
             known = byNumber.TryGetValue(number, out var there)
-                ? Draft.Of(files, there, workshop)
+                ? RecordDraft.Open(files, there, workshop)
                 : (
                     null,
                     Nearest.Told(

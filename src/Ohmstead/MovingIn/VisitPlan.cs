@@ -9,7 +9,7 @@ namespace Ohmstead.MovingIn;
 /// A table tells no order of what happened on one day, so what is doubted (<see cref="OldDay"/>) is refused, unless the person says how it
 /// was.
 /// </remarks>
-internal sealed class VisitPlan(Draft draft, BenchSplicer bench, bool proofsLast)
+internal sealed class VisitPlan(RecordDraft draft, BenchSplicer bench, bool proofsLast)
 {
     private readonly List<(VisitEntries Visit, List<DraftEntry> Entries)> visits = [];
     private readonly Dictionary<string, DraftEntry> seen = new(StringComparer.Ordinal);

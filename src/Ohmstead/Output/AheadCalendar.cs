@@ -89,7 +89,7 @@ internal static class AheadCalendar
     // RFC 5545, 3.3.11. No character that ends a line is left by then.
     private static string Escaped(string text) =>
         Printable
-            .Of(text)
+            .Escape(text)
             .Replace("\\", "\\\\", StringComparison.Ordinal)
             .Replace(";", "\\;", StringComparison.Ordinal)
             .Replace(",", "\\,", StringComparison.Ordinal);

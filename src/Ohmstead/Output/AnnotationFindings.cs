@@ -49,7 +49,7 @@ internal sealed class AnnotationFindings(string prefix) : IFindingsWriter
         new TextFindings(int.MaxValue, int.MaxValue).Write(inert, result, folder, exitCode);
     }
 
-    private static string Data(string text) => Printable.Of(text).Replace("%", "%25", StringComparison.Ordinal);
+    private static string Data(string text) => Printable.Escape(text).Replace("%", "%25", StringComparison.Ordinal);
 
     private static string Property(string text) =>
         Data(text).Replace(":", "%3A", StringComparison.Ordinal).Replace(",", "%2C", StringComparison.Ordinal);

@@ -21,11 +21,11 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
     /// <param name="all">How many boards there are.</param>
     public void Write(IReadOnlyList<BoardSummary> boards, int all)
     {
-        var number = boards.Select(board => Printable.Of(board.Id.Value).Length).DefaultIfEmpty().Max();
+        var number = boards.Select(board => Printable.Escape(board.Id.Value).Length).DefaultIfEmpty().Max();
         var state = boards.Select(board => BoardStates.Words(board.State).Length).DefaultIfEmpty().Max();
         foreach (var board in boards)
         {
-            var (id, words) = (Printable.Of(board.Id.Value).PadRight(number) + "  ", BoardStates.Words(board.State));
+            var (id, words) = (Printable.Escape(board.Id.Value).PadRight(number) + "  ", BoardStates.Words(board.State));
             Line($"{id}{words.PadRight(state)}  {board.Title}", Below, (id.Length, words.Length, Colour(board)));
             if (!isBrief)
             {
@@ -100,7 +100,7 @@ internal sealed class BoardLines(Terminal terminal, BoardFilter filter, bool isB
     private void Line(string text, string indent, (int Start, int Length, Func<string, string> Colour)? painted = null)
     {
         var isFirst = true;
-        foreach (var line in WordWrap.Lines(Printable.Of(text).TrimEnd(), terminal.Width, indent))
+        foreach (var line in WordWrap.Lines(Printable.Escape(text).TrimEnd(), terminal.Width, indent))
         {
             terminal.Out.WriteLine(
                 isFirst && painted is var (start, length, colour) && line.Length >= start + length

@@ -52,7 +52,7 @@ internal static class CsvRows
         }
 
         // Spaces at an end belong to the cell, which not every reader knows of a bare one.
-        var text = Printable.Of(cell);
+        var text = Printable.Escape(cell);
         var isQuoted = text.AsSpan().IndexOfAny(",\"") >= 0 || text[0] == ' ' || text[^1] == ' ';
         if (isQuoted)
         {

@@ -58,7 +58,7 @@ internal static class FamiliesText
         foreach (var family in told)
         {
             target.WriteLine();
-            target.WriteLine(Printable.Of($"{family.Name.Text}: {FamilyAges.Counts(family)}"));
+            target.WriteLine(Printable.Escape($"{family.Name.Text}: {FamilyAges.Counts(family)}"));
             if (FamilyAges.FirstLooks(family) is { Length: > 0 } looks)
             {
                 target.WriteLine("  " + looks);
@@ -88,7 +88,7 @@ internal static class FamiliesText
 
     private static string[] Row(FamilyStatistics family) =>
         [
-            Printable.Of(family.Name.Text),
+            Printable.Escape(family.Name.Text),
             Number(family.Parts),
             Number(family.Measured),
             Number(family.Boards),

@@ -72,5 +72,5 @@ internal static class FitText
         }
     }
 
-    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Of(text));
+    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Escape(text));
 }

@@ -10,13 +10,13 @@ namespace Ohmstead.Output;
 /// <param name="Key">Its name for programs.</param>
 /// <param name="Title">Its head for people.</param>
 /// <param name="IsNumber">True for a column of whole numbers, which stand to the right.</param>
-internal sealed record Column(string Key, string Title, bool IsNumber = false);
+internal sealed record ListColumn(string Key, string Title, bool IsNumber = false);
 
 /// <summary>Lines of equal form, which can be told to people, to a spreadsheet and to programs.</summary>
 /// <param name="Name">What the lines are, for programs.</param>
 /// <param name="Columns">The columns.</param>
 /// <param name="Rows">The cells, one for each column; null where there is nothing to say.</param>
-internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IReadOnlyList<IReadOnlyList<string?>> Rows)
+internal sealed record Listing(string Name, IReadOnlyList<ListColumn> Columns, IReadOnlyList<IReadOnlyList<string?>> Rows)
 {
     /// <summary>The form for a spreadsheet.</summary>
     public const string SheetForm = "csv";
@@ -94,7 +94,7 @@ internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IRead
                 json.WriteEndArray();
             }));
 
-    private static void Cell(Utf8JsonWriter json, Column column, string? cell)
+    private static void Cell(Utf8JsonWriter json, ListColumn column, string? cell)
     {
         if (cell is null)
         {
@@ -110,5 +110,5 @@ internal sealed record Listing(string Name, IReadOnlyList<Column> Columns, IRead
         }
     }
 
-    private static string Shown(string? cell) => cell is null ? string.Empty : Printable.Of(cell);
+    private static string Shown(string? cell) => cell is null ? string.Empty : Printable.Escape(cell);
 }

@@ -103,5 +103,5 @@ internal static class MarkingTable
             }));
     }
 
-    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Of(text));
+    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Escape(text));
 }

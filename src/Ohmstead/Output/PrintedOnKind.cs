@@ -8,7 +8,7 @@ namespace Ohmstead.Output;
 internal static class PrintedOnKind
 {
     /// <summary>The parts that carry the same prints.</summary>
-    public static PrintedOn Of(PartKind kind) =>
+    public static PrintedOn For(PartKind kind) =>
         kind.Family switch
         {
             PartFamily.Resistor => PrintedOn.Resistor,

@@ -93,5 +93,5 @@ internal static class ReckonText
             _ => string.Empty,
         };
 
-    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Of(text));
+    private static void Line(TextWriter target, string text) => target.WriteLine(Printable.Escape(text));
 }

@@ -37,7 +37,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colo
                 target.WriteLine(
                     string.Create(
                         CultureInfo.InvariantCulture,
-                        $"{Printable.Of(file.Key)}: {All(ofFile) - mostPerFile} more findings in this file are not shown"
+                        $"{Printable.Escape(file.Key)}: {All(ofFile) - mostPerFile} more findings in this file are not shown"
                     )
                 );
                 target.WriteLine();
@@ -96,7 +96,9 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colo
             Severity.Warning => Colours.Doubtful("warning"),
             _ => "note",
         };
-        target.WriteLine($"{Printable.Of(finding.Place.ToString())}: {severity}: {Printable.Of(finding.Message)} [{finding.Check}]");
+        target.WriteLine(
+            $"{Printable.Escape(finding.Place.ToString())}: {severity}: {Printable.Escape(finding.Message)} [{finding.Check}]"
+        );
         if (source is not null)
         {
             Excerpt(target, finding.Place, source);
@@ -104,12 +106,12 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colo
 
         if (finding.NextStep is { } next)
         {
-            target.WriteLine($"    = {Printable.Of(next)}");
+            target.WriteLine($"    = {Printable.Escape(next)}");
         }
 
         foreach (var related in finding.Related)
         {
-            target.WriteLine($"    = {Printable.Of(related.Place.ToString())}: {Printable.Of(related.Note)}");
+            target.WriteLine($"    = {Printable.Escape(related.Place.ToString())}: {Printable.Escape(related.Note)}");
         }
 
         target.WriteLine($"    = ohmstead explain {finding.Check}");
@@ -133,7 +135,7 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colo
         var visible = source
             .Text[start..end]
             .EnumerateRunes()
-            .Select(rune => rune.Value == '\t' ? "    " : Printable.Of(rune.ToString()))
+            .Select(rune => rune.Value == '\t' ? "    " : Printable.Escape(rune.ToString()))
             .ToArray();
         var number = place.Line.ToString(CultureInfo.InvariantCulture);
         var before = visible.Take(column - from).Sum(Width);

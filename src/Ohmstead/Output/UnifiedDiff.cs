@@ -21,8 +21,8 @@ internal static class UnifiedDiff
             return;
         }
 
-        output.WriteLine(Printable.Of($"--- {path}"));
-        output.WriteLine(Printable.Of($"+++ {path}"));
+        output.WriteLine(Printable.Escape($"--- {path}"));
+        output.WriteLine(Printable.Escape($"+++ {path}"));
         for (var (from, to) = (0, 1); from < diff.DiffBlocks.Count; (from, to) = (to, to + 1))
         {
             // Changes whose surroundings touch stand together.
@@ -59,7 +59,7 @@ internal static class UnifiedDiff
         for (var i = from; i < to; i++)
         {
             var isWhole = lines[i].EndsWith('\n');
-            output.WriteLine(sign + Printable.Of(isWhole ? lines[i][..^1] : lines[i]));
+            output.WriteLine(sign + Printable.Escape(isWhole ? lines[i][..^1] : lines[i]));
             if (!isWhole && !lines[i].EndsWith('\r'))
             {
                 output.WriteLine("\\ No newline at end of file");

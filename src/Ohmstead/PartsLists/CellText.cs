@@ -8,7 +8,7 @@ internal static class CellText
     private const int Longest = 500;
 
     /// <summary>The cell on one line, or what is wrong with it.</summary>
-    public static (string Text, string? Fault, string? NextStep) Of(string cell)
+    public static (string Text, string? Fault, string? NextStep) Read(string cell)
     {
         var text = cell.ReplaceLineEndings(" ").Trim();
         if (text.Length > Longest)

@@ -8,8 +8,8 @@ namespace Ohmstead.PartsLists;
 /// has the letters.</summary>
 internal static class ClassLetter
 {
-    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> ByLetters = Of(_ => true);
-    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> Certain = Of(letters => letters.IsCertain);
+    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> ByLetters = Group(_ => true);
+    private static readonly FrozenDictionary<string, ImmutableArray<PartKind>> Certain = Group(letters => letters.IsCertain);
 
     /// <summary>The one kind that the letters mean, or null.</summary>
     public static PartKind? Kind(string letters) => Certain.TryGetValue(letters, out var kinds) ? kinds[0] : null;
@@ -21,7 +21,7 @@ internal static class ClassLetter
     /// <summary>The kinds that the letters can mean, the likeliest first; none where nothing is known of them.</summary>
     public static IReadOnlyList<PartKind> Known(string letters) => ByLetters.TryGetValue(letters, out var kinds) ? kinds : [];
 
-    private static FrozenDictionary<string, ImmutableArray<PartKind>> Of(Func<Designation, bool> counts) =>
+    private static FrozenDictionary<string, ImmutableArray<PartKind>> Group(Func<Designation, bool> counts) =>
         PartKinds
             .All.Values.SelectMany(kind => kind.Letters.Where(counts).Select(letters => (Kind: kind, letters.Letters, letters.Rank)))
             .GroupBy(row => row.Letters, StringComparer.Ordinal)

@@ -52,7 +52,7 @@ internal sealed record KnownPart(Part Part, string Path)
     }.ToFrozenDictionary(row => row.Key.Name, row => row.Of, StringComparer.Ordinal);
 
     /// <summary>The value of a key, or null when the record does not say it.</summary>
-    public string? Of(string key) => ByKey.GetValueOrDefault(key)?.Invoke(Part.Values);
+    public string? Get(string key) => ByKey.GetValueOrDefault(key)?.Invoke(Part.Values);
 
     private static string? In(Written<Quantity>? quantity) => quantity is null ? null : QuantityText.Format(quantity.Value);
 }

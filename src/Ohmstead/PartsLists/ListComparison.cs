@@ -30,12 +30,12 @@ internal sealed record ListComparison(
     /// <summary>Compares.</summary>
     /// <param name="parts">The list.</param>
     /// <param name="known">The parts of the record by reference.</param>
-    public static ListComparison Of(IReadOnlyList<ListedPart> parts, IReadOnlyDictionary<string, KnownPart> known)
+    public static ListComparison Compare(IReadOnlyList<ListedPart> parts, IReadOnlyDictionary<string, KnownPart> known)
     {
         var (added, same, less) = (new List<ListedPart>(), new List<string>(), new List<string>());
         var (conflicts, alike) = (new List<ListFault>(), new List<ListFault>());
         var looks = known
-            .Keys.GroupBy(Appearance.Of, StringComparer.Ordinal)
+            .Keys.GroupBy(Appearance.Skeleton, StringComparer.Ordinal)
             .ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
         foreach (var part in parts)
         {
@@ -47,7 +47,7 @@ internal sealed record ListComparison(
                 {
                     same.Add(part.Reference);
                     less.AddRange(
-                        part.Values.Where(value => there.Of(value.Key) is null)
+                        part.Values.Where(value => there.Get(value.Key) is null)
                             .Select(value =>
                                 string.Create(
                                     CultureInfo.InvariantCulture,
@@ -57,9 +57,9 @@ internal sealed record ListComparison(
                     );
                 }
             }
-            else if (!looks.TryAdd(Appearance.Of(part.Reference), part.Reference))
+            else if (!looks.TryAdd(Appearance.Skeleton(part.Reference), part.Reference))
             {
-                var other = looks[Appearance.Of(part.Reference)];
+                var other = looks[Appearance.Skeleton(part.Reference)];
                 alike.Add(
                     new(
                         part.Line,
@@ -95,11 +95,11 @@ internal sealed record ListComparison(
         }
 
         against.AddRange(
-            part.Values.Where(value => !WordsAboutIt.Contains(value.Key) && there.Of(value.Key) is { } known && known != value.Value)
+            part.Values.Where(value => !WordsAboutIt.Contains(value.Key) && there.Get(value.Key) is { } known && known != value.Value)
                 .Select(value => new ListFault(
                     part.Line,
                     0,
-                    $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Of(value.Key)} in {at}",
+                    $"{part.Reference} has {value.Key} {value.Value} in the list, and {there.Get(value.Key)} in {at}",
                     "mend the one that is wrong"
                 ))
         );

@@ -7,7 +7,7 @@ namespace Ohmstead.PartsLists;
 internal static class PartLine
 {
     /// <summary><c>{ ref: C12, kind: aluminium electrolytic, capacitance: 470 µF }</c>.</summary>
-    public static string Of(ListedPart part) =>
+    public static string Write(ListedPart part) =>
         FlowText.MappingOf([
             (PartShape.Ref.Name, FlowText.TextScalar(part.Reference)),
             (PartShape.Kind.Name, FlowText.Scalar(part.Kind.Name)),

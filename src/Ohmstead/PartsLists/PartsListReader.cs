@@ -58,7 +58,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
         var cells = new Dictionary<string, (PlannedColumn Column, string Text)>(StringComparer.Ordinal);
         foreach (var column in plan.Columns.Where(column => column.Target is not null && row.Cells[column.Index].Length > 0))
         {
-            var (text, fault, next) = CellText.Of(
+            var (text, fault, next) = CellText.Read(
                 column.Target == ColumnPlan.Reference ? row.Cells[column.Index].ReplaceLineEndings(",") : row.Cells[column.Index]
             );
             if (fault is not null)
@@ -79,7 +79,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
     private void References(int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
     {
         var (column, text) = cells.GetValueOrDefault(ColumnPlan.Reference);
-        var (references, fault, next) = ReferenceText.Read(text ?? string.Empty);
+        var (references, fault, next) = ReferenceList.Read(text ?? string.Empty);
         if (fault is not null)
         {
             faults.Add(new(line, (column ?? plan.For(ColumnPlan.Reference)!).Index + 1, fault, next));
@@ -159,7 +159,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
 
         if (kind is null)
         {
-            var letters = ReferenceText.ClassLetters(reference);
+            var letters = ReferenceList.ClassLetters(reference);
             undecided.TryAdd(letters, []);
             undecided[letters].Add(reference);
             return (null, null);
@@ -171,7 +171,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
             var (read, fault, next) = ValueText.Read(
                 cell.Text,
                 kind,
-                choices.Units.GetValueOrDefault(ReferenceText.ClassLetters(reference)) ?? cell.Column.Unit
+                choices.Units.GetValueOrDefault(ReferenceList.ClassLetters(reference)) ?? cell.Column.Unit
             );
             if (fault is not null)
             {
@@ -229,7 +229,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
         Dictionary<string, (PlannedColumn Column, string Text)> cells
     )
     {
-        var letters = ReferenceText.ClassLetters(reference);
+        var letters = ReferenceList.ClassLetters(reference);
         if (choices.Kinds.TryGetValue(reference, out var said))
         {
             return (said, true, null);

@@ -165,7 +165,7 @@ internal static class ValueText
         var isCode = word.Length is 3 or 4 && word.AsSpan(0, 3).IndexOfAnyExceptInRange('0', '9') < 0;
         if (
             !isCode
-            || PrintedOnKind.Of(kind) == PrintedOn.Electrolytic
+            || PrintedOnKind.For(kind) == PrintedOn.Electrolytic
             || !DigitCode.Parse(word).Is(out var code, out _)
             // Whoever names the unit of bare figures means 220 as it stands; no series of values has a 104 or a 472.
             || (unit is not null && word[2] == '0')

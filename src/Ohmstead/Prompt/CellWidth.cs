@@ -18,7 +18,7 @@ internal static class CellWidth
             var length = StringInfo.GetNextTextElementLength(text, at);
             var one = text.Substring(at, length);
             // What joins the parts of a picture is hidden elsewhere, and shown here as what it makes.
-            var shown = length > 1 && IsPicture(one) ? one : Printable.Of(one);
+            var shown = length > 1 && IsPicture(one) ? one : Printable.Escape(one);
             yield return (shown, length, shown == one ? Cells(one) : shown.EnumerateRunes().Sum(CellsOf));
             at += length;
         }
@@ -35,5 +35,5 @@ internal static class CellWidth
     private static bool IsPicture(string one) =>
         one.EnumerateRunes().First() is var first && CellsOf(first) == 2 && one.EnumerateRunes().All(IsOfPicture);
 
-    private static bool IsOfPicture(System.Text.Rune rune) => rune.Value is 0x200D || Printable.Of(rune.ToString()) == rune.ToString();
+    private static bool IsOfPicture(System.Text.Rune rune) => rune.Value is 0x200D || Printable.Escape(rune.ToString()) == rune.ToString();
 }

@@ -69,13 +69,13 @@ internal sealed class HistoryFile(string? path, string collection)
             using var folder = FolderPath.Open(Path.GetDirectoryName(file)!, collection, makes: true);
             var name = Path.GetFileName(file);
             var old = folder.Look(name);
-            if (old.Kind is not (EntryKind.Missing or EntryKind.File))
+            if (old.Kind is not (FileKind.Missing or FileKind.File))
             {
                 return;
             }
 
             WholeFile.Write(folder, name, Utf8.GetBytes(string.Join('\n', lines) + "\n"), old);
-            if (old.Kind == EntryKind.Missing && !OperatingSystem.IsWindows())
+            if (old.Kind == FileKind.Missing && !OperatingSystem.IsWindows())
             {
                 File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
             }
@@ -100,7 +100,7 @@ internal sealed class HistoryFile(string? path, string collection)
         }
     }
 
-    private static bool IsPlain(string line) => Printable.Of(line) == line;
+    private static bool IsPlain(string line) => Printable.Escape(line) == line;
 
     private static ImmutableArray<string> Trimmed(ImmutableArray<string> lines) => lines.Length <= Most ? lines : lines[^Most..];
 
@@ -108,8 +108,8 @@ internal sealed class HistoryFile(string? path, string collection)
     {
         try
         {
-            var root = Path.TrimEndingDirectorySeparator(RealPath.Of(Path.GetFullPath(folder)));
-            return RealPath.Of(Path.GetFullPath(path)).StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal);
+            var root = Path.TrimEndingDirectorySeparator(RealPath.Resolve(Path.GetFullPath(folder)));
+            return RealPath.Resolve(Path.GetFullPath(path)).StartsWith(root + Path.DirectorySeparatorChar, StringComparison.Ordinal);
         }
         catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
         {

@@ -203,7 +203,7 @@ internal static class ChoiceTable
         var table = new StringBuilder();
         for (var at = 0; at < shown; at++)
         {
-            var word = Printable.Of(words[at]);
+            var word = Printable.Escape(words[at]);
             var ends = (at + 1) % across == 0 || at + 1 == shown;
             table.Append(word).Append(ends ? "\r\n" : new string(' ', Math.Max(wide - CellWidth.Of(word), 1)));
         }

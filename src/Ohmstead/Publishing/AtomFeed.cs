@@ -110,5 +110,5 @@ internal static class AtomFeed
 
     // Half of a surrogate pair, and what is no character at all, has no place in XML.
     private static string Text(string text) =>
-        string.Concat(Printable.Of(text).EnumerateRunes().Select(rune => (rune.Value & 0xFFFE) == 0xFFFE ? "\uFFFD" : rune.ToString()));
+        string.Concat(Printable.Escape(text).EnumerateRunes().Select(rune => (rune.Value & 0xFFFE) == 0xFFFE ? "\uFFFD" : rune.ToString()));
 }

@@ -23,7 +23,7 @@ internal sealed record Change(string Board, DateOnly Date, ElementId Anchor, str
     /// <param name="most">How many.</param>
     public static IEnumerable<Change> LastOf(BoardAssessment board, int most)
     {
-        var anchors = VisitAnchors.Of(board.Visits);
+        var anchors = VisitAnchors.For(board.Visits);
         var (readingsAt, proofsAt) = (board.Readings.ToLookup(Order), board.Proofs.ToLookup(Order));
         for (var order = Math.Max(0, board.Visits.Length - most); order < board.Visits.Length; order++)
         {

@@ -30,7 +30,7 @@ internal sealed class ComparedUnits
             var number = board.Board.Id.Value;
             if (units.Count < Most || string.CompareOrdinal(number, units.Keys.Last()) < 0)
             {
-                units[number] = UnitPlaces.Of(board);
+                units[number] = UnitPlaces.From(board);
             }
 
             if (units.Count > Most)
@@ -41,7 +41,7 @@ internal sealed class ComparedUnits
     }
 
     /// <summary>The units of a design that are compared, in order of number.</summary>
-    public IReadOnlyList<UnitPlaces> Of(string design)
+    public IReadOnlyList<UnitPlaces> For(string design)
     {
         lock (gate)
         {

@@ -39,7 +39,7 @@ internal sealed class DataFiles : IDisposable
     private readonly Dictionary<string, int> places;
     private readonly SortedDictionary<int, Drafted[]> early = [];
     private readonly ReportFolder folder;
-    private readonly TableFile[] tables;
+    private readonly CsvFile[] tables;
     private int next;
 
     /// <summary>Starts the files.</summary>
@@ -49,7 +49,7 @@ internal sealed class DataFiles : IDisposable
     {
         this.folder = folder;
         places = boards.Index().ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
-        tables = [.. DataShapes.OfEachBoard.Select(table => new TableFile(folder, table.Name, table.Row))];
+        tables = [.. DataShapes.OfEachBoard.Select(table => new CsvFile(folder, table.Name, table.Row))];
     }
 
     /// <summary>The CSV file of a table, from the root of the report.</summary>

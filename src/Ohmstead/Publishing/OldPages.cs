@@ -22,19 +22,19 @@ internal static class OldPages
             {
                 var path = prefix + name;
                 var entry = from.Look(name);
-                if (path == ReportPlace.ListName || entry.Kind == EntryKind.Missing)
+                if (path == ReportPlace.ListName || entry.Kind == FileKind.Missing)
                 {
                     // The list last: by it the rest is known as ours.
                 }
-                else if (entry.Kind == EntryKind.Folder && path == ReportPlace.WaitingInside)
+                else if (entry.Kind == FileKind.Folder && path == ReportPlace.WaitingInside)
                 {
                     from.DeleteTree(name);
                 }
-                else if (entry.Kind == EntryKind.Folder && folders.Contains(path))
+                else if (entry.Kind == FileKind.Folder && folders.Contains(path))
                 {
                     using (var inside = from.Find(name))
                     {
-                        using var beside = to?.Look(name).Kind == EntryKind.Folder ? to.Find(name) : null;
+                        using var beside = to?.Look(name).Kind == FileKind.Folder ? to.Find(name) : null;
                         Below(inside!, beside, path + "/");
                     }
 
@@ -42,7 +42,7 @@ internal static class OldPages
                 }
                 else if (
                     files.Contains(path)
-                    || (to is not null && to.Look(name) is { Kind: not EntryKind.Missing } other && other.Identity == entry.Identity)
+                    || (to is not null && to.Look(name) is { Kind: not FileKind.Missing } other && other.Identity == entry.Identity)
                 )
                 {
                     // A page, or a second name of what lies in the report as well.

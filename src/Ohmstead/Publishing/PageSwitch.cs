@@ -77,16 +77,16 @@ internal sealed class PageSwitch(
         foreach (var inside in from.Names())
         {
             var path = prefix + inside;
-            var kind = path is ReportPlace.ListName or ReportPlace.WaitingInside ? EntryKind.Missing : from.Look(inside).Kind;
+            var kind = path is ReportPlace.ListName or ReportPlace.WaitingInside ? FileKind.Missing : from.Look(inside).Kind;
             if (
-                kind == EntryKind.Missing
-                || (kind == EntryKind.File && before.Contains(path) && files.GetValueOrDefault(path, defaultValue: true))
+                kind == FileKind.Missing
+                || (kind == FileKind.File && before.Contains(path) && files.GetValueOrDefault(path, defaultValue: true))
             )
             {
                 continue;
             }
 
-            if (kind == EntryKind.Folder && folders.Contains(path))
+            if (kind == FileKind.Folder && folders.Contains(path))
             {
                 using var below = from.Find(inside);
                 if (below is not null && !Fill(below, path + "/"))
@@ -103,7 +103,7 @@ internal sealed class PageSwitch(
             }
 
             // A folder has one name. One that is not ours is not moved about either.
-            if (kind == EntryKind.Folder || !Again(from, inside, path))
+            if (kind == FileKind.Folder || !Again(from, inside, path))
             {
                 return false;
             }
@@ -114,11 +114,11 @@ internal sealed class PageSwitch(
         return true;
     }
 
-    private IOException? InTheWay(EntryKind kind, string path, string full)
+    private IOException? InTheWay(FileKind kind, string path, string full)
     {
         var isPage = files.ContainsKey(path) || folders.Contains(path) || before.Contains(path);
-        return isPage && kind == EntryKind.Link ? DiskFault.Link(full)
-            : isPage && !(kind == EntryKind.File && before.Contains(path))
+        return isPage && kind == FileKind.Link ? DiskFault.Link(full)
+            : isPage && !(kind == FileKind.File && before.Contains(path))
                 ? new($"'{full}' is no page of ours, and one would be written there; move it away, or give another folder with --to")
             : null;
     }

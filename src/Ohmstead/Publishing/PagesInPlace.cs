@@ -64,13 +64,13 @@ internal sealed class PagesInPlace(
     private void Look(string path)
     {
         using var place = report.Find(path) ?? default;
-        var kind = place.Folder?.Look(place.Name).Kind ?? EntryKind.Missing;
-        if (kind is not (EntryKind.Missing or EntryKind.File))
+        var kind = place.Folder?.Look(place.Name).Kind ?? FileKind.Missing;
+        if (kind is not (FileKind.Missing or FileKind.File))
         {
-            throw DiskFault.Other(kind, EntryKind.File, Path.Combine(place.Folder!.FullName, place.Name));
+            throw DiskFault.Other(kind, FileKind.File, Path.Combine(place.Folder!.FullName, place.Name));
         }
 
-        if (kind == EntryKind.File && path != ReportPlace.ListName && !before.Contains(path))
+        if (kind == FileKind.File && path != ReportPlace.ListName && !before.Contains(path))
         {
             throw new IOException(
                 $"'{Path.Combine(place.Folder!.FullName, place.Name)}' is no page of ours, and one would be written there; move it "
@@ -83,7 +83,7 @@ internal sealed class PagesInPlace(
     private void SetAside(string path)
     {
         using var place = report.Find(path) ?? default;
-        var isThere = place.Folder?.Look(place.Name).Kind == EntryKind.File;
+        var isThere = place.Folder?.Look(place.Name).Kind == FileKind.File;
         if (isThere)
         {
             using var aside = waiting.Tree.Make($"{OldName}/{path}");

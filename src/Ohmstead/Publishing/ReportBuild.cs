@@ -96,7 +96,7 @@ internal sealed class ReportBuild(
                     {
                         Checks = checks,
                         Pictures = pictures,
-                        Beside = Beside.Files,
+                        ForPrograms = FilesForPrograms.Files,
                     }
                 ));
         }
@@ -115,7 +115,7 @@ internal sealed class ReportBuild(
             Ahead = YearAhead.List(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
             Commit = commit,
             Pictures = pictures,
-            Beside = Beside.Files,
+            ForPrograms = FilesForPrograms.Files,
         };
         // What is left of a lot is known only when all boards were read.
         var wanted = new WantedFolds(Drawer.Count(result.Workshop, BoardSummary.UseOfLots(result.Boards), options.Today));
@@ -124,7 +124,7 @@ internal sealed class ReportBuild(
             target,
             [
                 draft => data.Finish(result, options.Today, draft),
-                .. WidePages.Of(target, context, result, Site.Of(site, result.Workshop.Collection.Name), changes, compared),
+                .. WidePages.List(target, context, result, Site.For(site, result.Workshop.Collection.Name), changes, compared),
                 .. unfinished.Select(page => new Action<Draft>(draft =>
                 {
                     draft.Buffer.Clear();

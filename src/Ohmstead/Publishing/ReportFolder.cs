@@ -54,7 +54,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         try
         {
             there = above.Find(name);
-            return new(root, above, there, there is null ? [] : ReportList.Of(there), Wait(root, above, there));
+            return new(root, above, there, there is null ? [] : ReportList.Read(there), Wait(root, above, there));
         }
         catch
         {
@@ -221,7 +221,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
                 Switch();
             }
 
-            if (old?.Root.Look(ReportPlace.WaitingInside).Kind == EntryKind.Folder && !waiting.IsInside)
+            if (old?.Root.Look(ReportPlace.WaitingInside).Kind == FileKind.Folder && !waiting.IsInside)
             {
                 old.Root.DeleteTree(ReportPlace.WaitingInside);
             }
@@ -300,9 +300,9 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
                 throw WaitingPages.AnotherRun(root);
             }
 
-            if (there.Look(ReportPlace.WaitingInside).Kind is var kind and not (EntryKind.Missing or EntryKind.Folder))
+            if (there.Look(ReportPlace.WaitingInside).Kind is var kind and not (FileKind.Missing or FileKind.Folder))
             {
-                throw DiskFault.Other(kind, EntryKind.Folder, Path.Combine(root, ReportPlace.WaitingInside));
+                throw DiskFault.Other(kind, FileKind.Folder, Path.Combine(root, ReportPlace.WaitingInside));
             }
         }
 
@@ -356,7 +356,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
         {
             return place.Folder.Create(place.Name);
         }
-        catch (IOException) when (place.Folder.Look(place.Name).Kind == EntryKind.File)
+        catch (IOException) when (place.Folder.Look(place.Name).Kind == FileKind.File)
         {
             // Where capitals do not count, the numbers of two boards may name one file. The records are in error, and a check says so.
             place.Folder.Delete(place.Name);

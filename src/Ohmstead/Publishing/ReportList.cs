@@ -12,7 +12,7 @@ internal static class ReportList
 
     /// <summary>The files of a list; none where there is no list. A line that leads out of the folder is no file of it.</summary>
     /// <param name="folder">The folder of the report.</param>
-    public static FrozenSet<string> Of(Folder folder)
+    public static FrozenSet<string> Read(Folder folder)
     {
         using var file = folder.Read(ReportPlace.ListName);
         if (file is null)

@@ -35,7 +35,7 @@ internal sealed class ReportPictures(FolderPictures pictures, ReportFolder targe
     public bool LacksLibrary => lacksLibrary;
 
     /// <inheritdoc/>
-    public ShownPicture? Of(string path) => At(path).Shown;
+    public ShownPicture? Find(string path) => At(path).Shown;
 
     /// <summary>Why a picture that passed its checks could not be made; null when it was, or when the checks told already.</summary>
     public PictureFault? Fault(string path) => At(path).Fault;

@@ -30,18 +30,18 @@ internal static class ReportPlace
             || root == Environment.GetFolderPath(Environment.SpecialFolder.UserProfile)
         )
         {
-            return $"pages are not written into '{Printable.Of(root)}': it is or holds the collection, your home or the root; give "
+            return $"pages are not written into '{Printable.Escape(root)}': it is or holds the collection, your home or the root; give "
                 + "another folder with --to";
         }
 
         if (Records.Any(inside => (root + separator).StartsWith(Path.Combine(source, inside) + separator, StringComparison.Ordinal)))
         {
-            return $"pages are not written among the records in '{Printable.Of(root)}'; give another folder with --to";
+            return $"pages are not written among the records in '{Printable.Escape(root)}'; give another folder with --to";
         }
 
         if (File.Exists(root))
         {
-            return $"'{Printable.Of(root)}' is a file; give a folder with --to";
+            return $"'{Printable.Escape(root)}' is a file; give a folder with --to";
         }
 
         // What a run that was killed left waiting is ours too.
@@ -49,7 +49,7 @@ internal static class ReportPlace
             Directory.Exists(root)
             && !File.Exists(Path.Combine(root, ListName))
             && Directory.EnumerateFileSystemEntries(root).Any(entry => Path.GetFileName(entry) != WaitingInside)
-            ? $"'{Printable.Of(root)}' has files that are not pages of ours; give an empty folder with --to"
+            ? $"'{Printable.Escape(root)}' has files that are not pages of ours; give an empty folder with --to"
             : null;
     }
 

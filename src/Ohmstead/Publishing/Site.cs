@@ -26,7 +26,7 @@ internal sealed class Site
     /// <summary>A report whose address is known or not.</summary>
     /// <param name="root">The address, or null.</param>
     /// <param name="collection">The name of the collection, which tells one report from another where no address does.</param>
-    public static Site Of(Uri? root, string collection) => new(root, collection);
+    public static Site For(Uri? root, string collection) => new(root, collection);
 
     /// <summary>Reads an address; null when it is not one of a folder on the web.</summary>
     public static Uri? Parse(string text) =>

@@ -116,7 +116,7 @@ internal sealed class WaitingPages : IDisposable
     public void Discard()
     {
         held.Dispose();
-        if (home.Look(Name) is { Kind: EntryKind.Folder } there && there.Identity == Tree.Root.Facts.Identity)
+        if (home.Look(Name) is { Kind: FileKind.Folder } there && there.Identity == Tree.Root.Facts.Identity)
         {
             Tree.Forget();
             Empty(Tree.Root);
@@ -143,13 +143,13 @@ internal sealed class WaitingPages : IDisposable
 
     private static void Clear(Folder folder, Folder? report, bool isInside)
     {
-        if (isInside || folder.Look(MarkName).Kind == EntryKind.File)
+        if (isInside || folder.Look(MarkName).Kind == FileKind.File)
         {
             Empty(folder);
         }
-        else if (folder.Look(ReportPlace.ListName).Kind == EntryKind.File)
+        else if (folder.Look(ReportPlace.ListName).Kind == FileKind.File)
         {
-            OldPages.TakeAway(folder, report, ReportList.Of(folder));
+            OldPages.TakeAway(folder, report, ReportList.Read(folder));
         }
         else if (folder.Names().Count > 0)
         {

@@ -22,7 +22,7 @@ internal static class WidePages
     /// <param name="site">Where the pages will be found.</param>
     /// <param name="changes">What changed last.</param>
     /// <param name="compared">The units that are set side by side.</param>
-    public static IEnumerable<Action<Draft>> Of(
+    public static IEnumerable<Action<Draft>> List(
         ReportFolder target,
         ReportContext context,
         RunResult result,
@@ -63,9 +63,9 @@ internal static class WidePages
             yield return Page(SiteAddress.Board(number), buffer => FormerPage.Write(buffer, context, number, board));
         }
 
-        foreach (var units in DesignUnits.Of(result.Workshop.Designs.Values, result.Boards))
+        foreach (var units in DesignUnits.Group(result.Workshop.Designs.Values, result.Boards))
         {
-            var design = units with { Compared = compared.Of(units.Design.Id.Value) };
+            var design = units with { Compared = compared.For(units.Design.Id.Value) };
             yield return Page(SiteAddress.Design(design.Design.Id.Value), buffer => DesignPage.Write(buffer, context, design));
             yield return _ => DesignPage.WriteRest(target, context, design);
         }

@@ -18,7 +18,7 @@ internal static class Guarded
         // A filter is asked before anything is given back: where memory ran out, it must make no words.
         catch (Exception problem) when (IsFromOutside(problem))
         {
-            Tell(error, $"could not read or write: {Printable.Of(Words(problem))}");
+            Tell(error, $"could not read or write: {Printable.Escape(Words(problem))}");
             return (ExitCode.Incomplete, true);
         }
         // The last resort: whatever escapes is a bug, told in three lines and never as a stack trace of somebody's record.

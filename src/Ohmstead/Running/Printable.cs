@@ -12,7 +12,7 @@ internal static class Printable
     ]);
 
     /// <summary>The text with every control, bidirectional and invisible character written out.</summary>
-    public static string Of(string text)
+    public static string Escape(string text)
     {
         if (text.AsSpan().IndexOfAny(Hidden) < 0)
         {

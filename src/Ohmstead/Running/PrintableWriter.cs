@@ -18,7 +18,7 @@ internal sealed class PrintableWriter(TextWriter inner) : TextWriter
         }
         else
         {
-            inner.Write(Printable.Of(value.ToString()));
+            inner.Write(Printable.Escape(value.ToString()));
         }
     }
 

@@ -11,7 +11,7 @@ internal static class BoardText
     /// <param name="hasSchemas">Whether the collection carries the schemas, so that the record names its own for editors.</param>
     /// <param name="values">Keys with their values, those without a value left out.</param>
     /// <param name="arrived">What is known of its arrival, likewise.</param>
-    public static string Of(
+    public static string Write(
         string path,
         bool hasSchemas,
         IEnumerable<(string Key, string? Value)> values,

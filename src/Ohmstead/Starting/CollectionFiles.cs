@@ -36,7 +36,7 @@ internal static class CollectionFiles
     /// <param name="name">The name of the collection.</param>
     /// <param name="board">The number of the first board, or null where boards are there already.</param>
     /// <param name="today">The day it came.</param>
-    public static IReadOnlyList<StartingFile> Of(string name, string? board, DateOnly today) =>
+    public static IReadOnlyList<StartingFile> List(string name, string? board, DateOnly today) =>
         [
             new("collection.yaml", Template("collection.yaml").Replace("{{name}}", FlowText.Scalar(name), StringComparison.Ordinal)),
             new("instruments.yaml", Template("instruments.yaml")),

@@ -32,7 +32,7 @@ internal static class KnownBoards
         return names.FirstOrDefault(board => board.Number == number) is { } same ? $"{number} is taken: {same.Path}"
             : names.FirstOrDefault(board => Folded(board.Number) == Folded(number)) is { } folded
                 ? $"{number} is taken but for its capitals: {folded.Path}"
-            : names.FirstOrDefault(board => Appearance.Of(board.Number) == Appearance.Of(number)) is { } alike
+            : names.FirstOrDefault(board => Appearance.Skeleton(board.Number) == Appearance.Skeleton(number)) is { } alike
                 ? $"{number} looks like {alike.Number}, {alike.Path}: it has {Appearance.Difference(number, alike.Number)}"
             : null;
     }

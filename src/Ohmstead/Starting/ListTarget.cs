@@ -29,7 +29,7 @@ internal sealed record ListTarget(
         if (!result.Workshop.Designs.TryGetValue(name, out var design))
         {
             var near = Nearest.To(name, result.Workshop.Designs.Keys);
-            error.WriteLine(Printable.Of(Nearest.Told($"there is no design '{name}'", near)));
+            error.WriteLine(Printable.Escape(Nearest.Told($"there is no design '{name}'", near)));
             return null;
         }
 
@@ -47,8 +47,8 @@ internal sealed record ListTarget(
             return null;
         }
 
-        var path = board.Assessment.Board.Path;
-        var parts = Assessment.History.BoardWithDesign.Merge(board.Assessment.Board.Parts, board.Assessment.Design?.Parts ?? []);
+        var path = board.Board.Board.Path;
+        var parts = Assessment.History.BoardWithDesign.Merge(board.Board.Board.Parts, board.Board.Design?.Parts ?? []);
         var known = parts.ToDictionary(
             pair => pair.Key,
             pair => new KnownPart(pair.Value, pair.Value.FromDesign ?? path),

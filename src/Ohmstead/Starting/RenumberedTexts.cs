@@ -48,7 +48,7 @@ internal sealed class RenumberedTexts(Terminal terminal, string root, DateOnly t
 
     private (string Text, int Count)? Changed(BoardNames names, string path, string text, bool isOwn)
     {
-        var form = RecordKind.Of(path)!.Form;
+        var form = RecordKind.Find(path)!.Form;
         if (RecordEditor.Open(path, text, form, NodeReaders.ForWorker(0), out _) is not { } editor)
         {
             Refuse($"{path} holds what cannot be read, and names {names.From}", "mend it first, 'check' says where");
@@ -99,7 +99,7 @@ internal sealed class RenumberedTexts(Terminal terminal, string root, DateOnly t
 
     private void Refuse(string problem, string next)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
-        terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+        terminal.Error.WriteLine(Printable.Escape(problem));
+        terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
     }
 }

@@ -232,10 +232,10 @@ internal sealed class Renumbering(Terminal terminal, CollectionFolder files, Run
 
     private int Refuse(string problem, string? next, int exit)
     {
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         if (next is not null)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
         }
 
         return exit;

@@ -13,8 +13,8 @@ internal static class SameVerdicts
         before.State != after.State
             ? $"{before.Board.Id.Value} would be '{BoardStates.Words(after.State)}' instead of '{BoardStates.Words(before.State)}'"
         : !Reasons(before).SequenceEqual(Reasons(after)) ? $"the reasons for the state of {before.Board.Id.Value} would change"
-        : Of(before).SequenceEqual(Of(after)) ? null
-        : Of(before).Zip(Of(after)).FirstOrDefault(pair => pair.First != pair.Second) is ({ } first, _)
+        : List(before).SequenceEqual(List(after)) ? null
+        : List(before).Zip(List(after)).FirstOrDefault(pair => pair.First != pair.Second) is ({ } first, _)
             ? $"{first.What} of {first.Where} on {first.Date} would be judged otherwise"
         : "a verdict would come or go";
 
@@ -22,7 +22,7 @@ internal static class SameVerdicts
     private static IEnumerable<(BoardState State, string? At)> Reasons(JudgedBoard board) =>
         board.Reasons.Select(reason => (reason.State, reason.At));
 
-    private static IEnumerable<Judged> Of(JudgedBoard board) =>
+    private static IEnumerable<Judged> List(JudgedBoard board) =>
         board
             .Readings.SelectMany(reading =>
                 reading.Verdicts.Select(verdict =>

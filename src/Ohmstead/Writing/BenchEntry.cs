@@ -139,7 +139,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     /// <summary>Changes the record by any one splice, judged as an entry is.</summary>
     public int Change(FoundBoard board, bool isSure, bool isTrial, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
     {
-        var path = board.Assessment.Board.Path;
+        var path = board.Board.Board.Path;
         Question = null;
         var done = RecordFile.Change(board.Files.Root, path, terminal.Error, text =>
             Judged(board, text, isSure, change) is { } entry ? (isTrial ? null : entry.After, entry) : ((string?)null, (Judgement?)null)
@@ -153,13 +153,13 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
         EntryTold.Tell(terminal, board.Files.Root, path, isTrial ? null : (done.Before, done.After), () =>
             Tell(path, board, done, isTrial)
         );
-        After = isTrial || done.Board is null ? After : board with { Assessment = done.Board, Findings = done.Result.Findings };
+        After = isTrial || done.Board is null ? After : board with { Board = done.Board, Findings = done.Result.Findings };
         return ExitCode.Clean;
     }
 
     private Judgement? Judged(FoundBoard board, string text, bool isSure, Func<RecordEditor, (EditOutcome Outcome, string Line)> change)
     {
-        var path = board.Assessment.Board.Path;
+        var path = board.Board.Board.Path;
         if (Splice.Try(terminal, path, text, FileForm.Markdown, change) is not var (changed, line, entry))
         {
             return null;
@@ -203,7 +203,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             var did = $"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? Done.WouldBe : Done.Is)} ";
             foreach (var line in done.Line.Split('\n'))
             {
-                terminal.Out.WriteLine(Printable.Of(did + line));
+                terminal.Out.WriteLine(Printable.Escape(did + line));
                 did = "  and ";
             }
         }
@@ -225,24 +225,24 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
             ?? board?.Proofs.FirstOrDefault(proof => proof.Proof.Spot == entry)?.Verdicts;
         foreach (var verdict in verdicts ?? [])
         {
-            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Of("  " + verdict.Why)));
+            terminal.Out.WriteLine(VerdictColour.For(terminal.Colours, verdict.Outcome)(Printable.Escape("  " + verdict.Why)));
         }
 
         foreach (var finding in done.Result.Findings.Where(one => one.Check == Calibration && !WasThere(before, one)))
         {
-            terminal.Out.WriteLine(Printable.Of($"  {finding.Message}"));
+            terminal.Out.WriteLine(Printable.Escape($"  {finding.Message}"));
         }
 
         if (board is not null && (!IsBrief || isLate))
         {
-            var (was, now) = (Told(before.Assessment), Told(board));
+            var (was, now) = (Told(before.Board), Told(board));
             if (isLate && was != now)
             {
-                terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} was: {was}"));
+                terminal.Out.WriteLine(Printable.Escape($"  {board.Board.Id.Value} was: {was}"));
             }
 
             var still = isLate && was == now ? "still" : "now";
-            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is {still}: {now}"));
+            terminal.Out.WriteLine(Printable.Escape($"  {board.Board.Id.Value} is {still}: {now}"));
         }
     }
 

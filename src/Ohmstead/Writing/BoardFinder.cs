@@ -30,7 +30,7 @@ internal static class BoardFinder
             return null;
         }
 
-        error.WriteLine(Printable.Of(Missing(number, result.Boards)));
+        error.WriteLine(Printable.Escape(Missing(number, result.Boards)));
         return null;
     }
 
@@ -60,10 +60,10 @@ internal static class BoardFinder
             return false;
         }
 
-        error.WriteLine(Printable.Of($"the record of {number} is there and cannot be read: {against.Place}: {against.Message}"));
+        error.WriteLine(Printable.Escape($"the record of {number} is there and cannot be read: {against.Place}: {against.Message}"));
         if (against.NextStep is { } next)
         {
-            error.WriteLine(Printable.Of($"  = {next}"));
+            error.WriteLine(Printable.Escape($"  = {next}"));
         }
 
         return true;
@@ -113,7 +113,7 @@ internal static class BoardFinder
 /// <param name="Files">The collection, with this board alone.</param>
 /// <param name="Assessment">The board.</param>
 /// <param name="Findings">What the run found.</param>
-internal sealed record FoundBoard(CollectionFolder Files, JudgedBoard Assessment, ImmutableArray<Finding> Findings)
+internal sealed record FoundBoard(CollectionFolder Files, JudgedBoard Board, ImmutableArray<Finding> Findings)
 {
     /// <summary>What the collection says about itself.</summary>
     public CollectionFile Collection => Workshop.Collection;

@@ -37,11 +37,11 @@ internal static class JudgedFiles
     public static void Tell(Terminal terminal, Finding finding)
     {
         terminal.Error.WriteLine(
-            $"{Printable.Of(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Of(finding.Message))} [{finding.Check}]"
+            $"{Printable.Escape(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Escape(finding.Message))} [{finding.Check}]"
         );
         if (finding.NextStep is { } next)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
         }
     }
 

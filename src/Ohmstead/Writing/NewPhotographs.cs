@@ -62,7 +62,7 @@ internal sealed class NewPhotographs(string root)
             foreach (var photograph in photographs)
             {
                 using var folder = FolderPath.Below(root, Path.GetDirectoryName(photograph.Path)!, makes: true);
-                WholeFile.Write(folder, Path.GetFileName(photograph.Path), photograph.Bytes, Entry.None);
+                WholeFile.Write(folder, Path.GetFileName(photograph.Path), photograph.Bytes, FileFacts.None);
                 done.Add(photograph);
             }
         }

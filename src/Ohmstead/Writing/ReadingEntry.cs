@@ -44,7 +44,7 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
     /// <param name="board">The board.</param>
     /// <param name="said">The reading.</param>
     /// <param name="units">What a number without a unit means, or null when it means nothing.</param>
-    public static (PreparedEntry? Entry, string? Fault) Of(BoardAssessment board, SaidReading said, UnsaidUnits? units = null)
+    public static (PreparedEntry? Entry, string? Fault) Prepare(BoardAssessment board, SaidReading said, UnsaidUnits? units = null)
     {
         var part = board.Place(said.Place)?.Part;
         var point = part is null ? board.Points.FirstOrDefault(known => known.Name.Value == said.Place) : null;

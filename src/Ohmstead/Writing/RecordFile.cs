@@ -60,7 +60,7 @@ internal static class RecordFile
             {
                 // A record is replaced whole or not at all, and that gives the new text to one name.
                 error?.WriteLine(
-                    Printable.Of(
+                    Printable.Escape(
                         $"{path}: the file had {old.Names} names on this disk (hard links); the new text has this one, the old text "
                             + "keeps the others"
                     )
@@ -80,7 +80,7 @@ internal static class RecordFile
     {
         using var folder = FolderOf(root, path, makes: true);
         WriterTurn.Take(folder);
-        WholeFile.Write(folder, Path.GetFileName(path), Strict.GetBytes(text), Entry.None);
+        WholeFile.Write(folder, Path.GetFileName(path), Strict.GetBytes(text), FileFacts.None);
     }
 
     /// <summary>Writes many records, all or none: every text is on the disk beside its record before the first is put in place.</summary>
@@ -92,7 +92,7 @@ internal static class RecordFile
     public static void WriteAll(string root, IReadOnlyList<RecordChange> changes, TextWriter error, Stack<RecordChange> placed)
     {
         var folders = new SortedDictionary<string, Folder>(StringComparer.Ordinal);
-        var waiting = new List<(Folder Folder, string Name, RecordChange Change, Entry Old, byte[] Bytes)>();
+        var waiting = new List<(Folder Folder, string Name, RecordChange Change, FileFacts Old, byte[] Bytes)>();
         try
         {
             foreach (var change in changes)
@@ -116,7 +116,9 @@ internal static class RecordFile
                 if (old.Names > 1)
                 {
                     error.WriteLine(
-                        Printable.Of($"{change.Path}: the file had {old.Names} names on this disk (hard links); the new text has this one")
+                        Printable.Escape(
+                            $"{change.Path}: the file had {old.Names} names on this disk (hard links); the new text has this one"
+                        )
                     );
                 }
             }
@@ -141,7 +143,7 @@ internal static class RecordFile
     }
 
     // A disk takes several waits at once in the time of one.
-    private static void WaitAll(IReadOnlyList<(Folder Folder, string Name, RecordChange Change, Entry Old, byte[] Bytes)> waiting)
+    private static void WaitAll(IReadOnlyList<(Folder Folder, string Name, RecordChange Change, FileFacts Old, byte[] Bytes)> waiting)
     {
         try
         {
@@ -157,11 +159,11 @@ internal static class RecordFile
     }
 
     // The bytes that a record will have, and what stands there; a byte order mark stays.
-    private static (byte[] Bytes, Entry Old) Changed(Folder folder, RecordChange change)
+    private static (byte[] Bytes, FileFacts Old) Changed(Folder folder, RecordChange change)
     {
         if (change.Before is null)
         {
-            return (Strict.GetBytes(change.After), Entry.None);
+            return (Strict.GetBytes(change.After), FileFacts.None);
         }
 
         var bytes = Content(folder, change.Path);
@@ -202,12 +204,12 @@ internal static class RecordFile
     private static byte[] Content(Folder folder, string path)
     {
         var name = Path.GetFileName(path);
-        if (folder.Look(name).Kind == EntryKind.Link)
+        if (folder.Look(name).Kind == FileKind.Link)
         {
             throw new IOException("a record that is a symbolic link is not written; put the file itself there");
         }
 
-        using var file = folder.Read(name) ?? throw DiskFault.Other(EntryKind.Missing, EntryKind.File, Path.Combine(folder.FullName, name));
+        using var file = folder.Read(name) ?? throw DiskFault.Other(FileKind.Missing, FileKind.File, Path.Combine(folder.FullName, name));
         var length = RandomAccess.GetLength(file);
         if (length > ReadingLimits.Usual.FileBytes)
         {

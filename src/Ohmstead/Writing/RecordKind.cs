@@ -21,7 +21,7 @@ internal sealed record RecordKind(FileForm Form, Func<string, NodeReading, Immut
     public bool IsBoard => ReferenceEquals(this, Board);
 
     /// <summary>The kind, or null for a file that is no part of a collection.</summary>
-    public static RecordKind? Of(string path) =>
+    public static RecordKind? Find(string path) =>
         path switch
         {
             "collection.yaml" => Collection,

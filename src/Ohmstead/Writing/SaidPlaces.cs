@@ -12,14 +12,14 @@ internal static class SaidPlaces
     /// <summary>The places, each once, in the order in which they were said; or what is wrong.</summary>
     /// <param name="board">The board.</param>
     /// <param name="said">What was said. What reads like no list of references is one place of that name.</param>
-    public static (IReadOnlyList<string> Places, string? Fault) Of(BoardAssessment board, string said)
+    public static (IReadOnlyList<string> Places, string? Fault) Parse(BoardAssessment board, string said)
     {
         if (board.Place(said) is not null || !IsList(said))
         {
             return ([said], null);
         }
 
-        var (places, fault, next) = ReferenceText.Read(said);
+        var (places, fault, next) = ReferenceList.Read(said);
         if (fault is not null)
         {
             return ([], $"{fault}; {next}");
@@ -44,6 +44,6 @@ internal static class SaidPlaces
     {
         var pieces = said.Split(Between, StringSplitOptions.RemoveEmptyEntries);
         return Array.TrueForAll(pieces, piece => char.IsAsciiLetter(piece[0]) && char.IsAsciiDigit(piece[^1]))
-            && (pieces.Length > 1 || ReferenceText.Read(said).References.Count > 1);
+            && (pieces.Length > 1 || ReferenceList.Read(said).References.Count > 1);
     }
 }

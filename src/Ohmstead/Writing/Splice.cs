@@ -27,7 +27,7 @@ internal static class Splice
     {
         if (RecordEditor.Open(path, text, form, NodeReaders.ForWorker(0), out _) is not { } editor)
         {
-            terminal.Error.WriteLine(Printable.Of($"{path} holds what cannot be read; mend it first, 'check' says where"));
+            terminal.Error.WriteLine(Printable.Escape($"{path} holds what cannot be read; mend it first, 'check' says where"));
             return null;
         }
 
@@ -37,8 +37,8 @@ internal static class Splice
             return (changed, line, outcome.Entry);
         }
 
-        terminal.Error.WriteLine(Printable.Of($"{path}: {outcome.Refusal!.Message}"));
-        terminal.Error.WriteLine(Printable.Of($"  = {outcome.Refusal.NextStep}"));
+        terminal.Error.WriteLine(Printable.Escape($"{path}: {outcome.Refusal!.Message}"));
+        terminal.Error.WriteLine(Printable.Escape($"  = {outcome.Refusal.NextStep}"));
         return null;
     }
 }

@@ -107,7 +107,7 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
             );
             if (slip is not null && !isSure)
             {
-                terminal.Error.WriteLine(Printable.Of($"{slip.Place}: {slip.Message} [{slip.Check}]"));
+                terminal.Error.WriteLine(Printable.Escape($"{slip.Place}: {slip.Message} [{slip.Check}]"));
                 terminal.Error.WriteLine("nothing was written; --sure writes it all the same");
                 return (null, ExitCode.Findings);
             }
@@ -128,7 +128,7 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
         {
             EntryTold.Tell(terminal, files.Root, Path, isTrial ? null : (old, now), () =>
             {
-                terminal.Out.WriteLine(Printable.Of($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
+                terminal.Out.WriteLine(Printable.Escape($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
                 tell?.Invoke(workshop, place);
             });
         }

@@ -39,7 +39,7 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
             looked++;
             try
             {
-                One(files.Folder.Root, path, RecordKind.Of(path)!, tidy);
+                One(files.Folder.Root, path, RecordKind.Find(path)!, tidy);
             }
             catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
             {
@@ -62,13 +62,13 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
     {
         // Most files are tidy: they are read, and nothing is locked.
         var text = RecordFile.Read(root, path);
-        var result = tidy.Of(path, kind, text);
+        var result = tidy.Tidy(path, kind, text);
         if (result.Text is { } first && first != text && !isTrial)
         {
             lock (writing)
             {
                 result = RecordFile.Change(root, path, terminal.Error, again =>
-                    tidy.Of(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew)
+                    tidy.Tidy(path, kind, again) is var anew && anew.Text == again ? (null, anew) : (anew.Text, anew)
                 );
             }
         }
@@ -96,20 +96,20 @@ internal sealed class TidyRun(Terminal terminal, bool isTrial, bool showsDiff)
 
         foreach (var change in changes)
         {
-            terminal.Out.WriteLine(Printable.Of(change));
+            terminal.Out.WriteLine(Printable.Escape(change));
         }
 
         var line = before.AsSpan(0, before.AsSpan().CommonPrefixLength(after)).Count('\n') + 1;
-        terminal.Out.WriteLine(Printable.Of(isTrial ? $"{path}:{line}: not tidy from here on" : $"{path}: tidied"));
+        terminal.Out.WriteLine(Printable.Escape(isTrial ? $"{path}:{line}: not tidy from here on" : $"{path}: tidied"));
     }
 
     private void Tell(int code, string problem, string? nextStep)
     {
         exit = Math.Max(exit, code);
-        terminal.Error.WriteLine(Printable.Of(problem));
+        terminal.Error.WriteLine(Printable.Escape(problem));
         if (nextStep is not null)
         {
-            terminal.Error.WriteLine(Printable.Of($"  = {nextStep}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {nextStep}"));
         }
     }
 }

@@ -12,7 +12,7 @@ namespace Ohmstead.Writing;
 internal sealed class TidyText(INodeReader reader, VerdictWriter? verdicts)
 {
     /// <summary>The tidy text, or why there is none. Nothing is written.</summary>
-    public TidyResult Of(string path, RecordKind kind, string text)
+    public TidyResult Tidy(string path, RecordKind kind, string text)
     {
         var reading = reader.Read(path, Encoding.UTF8.GetBytes(text), kind.Form, ReadingLimits.Usual);
         if (kind.Findings(path, reading).FirstOrDefault(finding => finding.Severity == Severity.Error) is { } wrong)
@@ -26,7 +26,7 @@ internal sealed class TidyText(INodeReader reader, VerdictWriter? verdicts)
             return TidyResult.Refused(ExitCode.Findings, $"{path}: {refusal.Message}", refusal.NextStep);
         }
 
-        var laid = RecordLayout.Of(path, judged, kind.Form, reader);
+        var laid = RecordLayout.Compute(path, judged, kind.Form, reader);
         return laid.State switch
         {
             LayoutState.Tidy or LayoutState.Changed => new(laid.Text, changes, ExitCode.Clean, null, null),

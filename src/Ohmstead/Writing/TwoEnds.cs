@@ -30,11 +30,11 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
     /// <returns>The exit code.</returns>
     public int Enter(CollectionFolder files, IReadOnlyList<End> ends, bool isTrial)
     {
-        var own = files.Only([.. ends.Select(end => end.Board.Assessment.Board.Path)]);
+        var own = files.Only([.. ends.Select(end => end.Board.Board.Board.Path)]);
         var changes = new List<RecordChange>();
         foreach (var end in ends)
         {
-            var path = end.Board.Assessment.Board.Path;
+            var path = end.Board.Board.Board.Path;
             var text = RecordFile.Read(files.Root, path);
             if (Splice.Try(terminal, path, text, FileForm.Markdown, editor => (Into(editor, end), end.Item)) is not var (changed, _, _))
             {
@@ -91,12 +91,14 @@ internal sealed class TwoEnds(Terminal terminal, RunOptions run)
     {
         foreach (var end in ends)
         {
-            terminal.Out.WriteLine(Printable.Of($"{end.Board.Assessment.Board.Path}: {did} {end.Item}"));
+            terminal.Out.WriteLine(Printable.Escape($"{end.Board.Board.Board.Path}: {did} {end.Item}"));
         }
 
-        foreach (var board in ends.Select(end => after.GetValueOrDefault(end.Board.Assessment.Board.Path)).OfType<JudgedBoard>())
+        foreach (var board in ends.Select(end => after.GetValueOrDefault(end.Board.Board.Board.Path)).OfType<JudgedBoard>())
         {
-            terminal.Out.WriteLine(Printable.Of($"  {board.Board.Id.Value} is now: {BoardStates.Told(board.State, board.OverdueSince)}"));
+            terminal.Out.WriteLine(
+                Printable.Escape($"  {board.Board.Id.Value} is now: {BoardStates.Told(board.State, board.OverdueSince)}")
+            );
         }
     }
 }

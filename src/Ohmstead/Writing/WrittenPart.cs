@@ -14,9 +14,9 @@ internal static class WrittenPart
     /// <param name="board">The board, with its collection.</param>
     /// <param name="place">The place on it.</param>
     /// <param name="run">How records are read.</param>
-    public static string? Of(FoundBoard board, string place, RunOptions run)
+    public static string? Find(FoundBoard board, string place, RunOptions run)
     {
-        if (board.Assessment.Place(place) is not { } there)
+        if (board.Board.Place(place) is not { } there)
         {
             return null;
         }
@@ -26,7 +26,7 @@ internal static class WrittenPart
         {
             { Lot: { } lot } => In(reader, "stock.yaml", FileForm.Yaml, "lots", "lot", lot.Value),
             { } => null,
-            null => In(reader, there.Part.FromDesign ?? board.Assessment.Board.Path, FileForm.Markdown, "parts", PartShape.Ref.Name, place),
+            null => In(reader, there.Part.FromDesign ?? board.Board.Board.Path, FileForm.Markdown, "parts", PartShape.Ref.Name, place),
         };
     }
 

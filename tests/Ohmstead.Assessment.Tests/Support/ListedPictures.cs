@@ -8,7 +8,7 @@ internal sealed class ListedPictures(IReadOnlySet<string> present) : IPictures
     internal ListedPictures(IEnumerable<string> present)
         : this(present.ToHashSet(StringComparer.Ordinal)) { }
 
-    public IEnumerable<string> Beside(string path)
+    public IEnumerable<string> NamesInFolder(string path)
     {
         var folder = path[..(path.LastIndexOf('/') + 1)];
         return present

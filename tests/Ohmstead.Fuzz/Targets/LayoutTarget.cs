@@ -13,11 +13,11 @@ internal static class LayoutTarget
         var text = Encoding.UTF8.GetString(input);
         foreach (var form in (FileForm[])[FileForm.Markdown, FileForm.Yaml])
         {
-            var once = RecordLayout.Of("a.md", text, form, new YamlNodeReader());
+            var once = RecordLayout.Compute("a.md", text, form, new YamlNodeReader());
             FaultFoundException.Unless(once.State != LayoutState.Doubted, "the proof of a layout failed");
             if (once.State == LayoutState.Changed)
             {
-                var twice = RecordLayout.Of("a.md", once.Text, form, new YamlNodeReader());
+                var twice = RecordLayout.Compute("a.md", once.Text, form, new YamlNodeReader());
                 FaultFoundException.Unless(twice.State == LayoutState.Tidy, "what was laid out is not tidy");
             }
         }

@@ -46,7 +46,7 @@ internal static class RecordTarget
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public IEnumerable<string> Beside(string path) => [];
+        public IEnumerable<string> NamesInFolder(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }

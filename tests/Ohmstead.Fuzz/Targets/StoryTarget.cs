@@ -48,7 +48,7 @@ internal static class StoryTarget
 
     private sealed class NoTargets : IStoryTargets
     {
-        public Link? Reference(string name) => name == "C12" ? LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name)) : null;
+        public Link? Reference(string name) => name == "C12" ? LocalLink.ToFragment(ElementId.For(IdPrefix.Part, name)) : null;
 
         public LocalLink? File(string path, string? place) => null;
 

@@ -120,7 +120,8 @@ public sealed class LayoutMutationTests
             .Sample(pieces => Lay(reader, "a: b\nc: " + string.Concat(pieces), FileForm.Yaml) != LayoutState.Doubted, iter: 20_000);
     }
 
-    private static LayoutState Lay(YamlNodeReader reader, string text, FileForm form) => RecordLayout.Of("a.md", text, form, reader).State;
+    private static LayoutState Lay(YamlNodeReader reader, string text, FileForm form) =>
+        RecordLayout.Compute("a.md", text, form, reader).State;
 
     private static string Damage(List<(int At, int Removed, string Added)> changes)
     {

@@ -56,17 +56,17 @@ public sealed class LayoutRoundTripTests
     {
         var record = SyntheticCollection.Board(Plan, number);
         var (text, remarks) = Sprinkle.Over(record, SeededRandom.For(Plan.Seed, 9, number));
-        var laid = RecordLayout.Of("boards/a.md", text, FileForm.Markdown, reader);
+        var laid = RecordLayout.Compute("boards/a.md", text, FileForm.Markdown, reader);
         if (laid.State != LayoutState.Changed)
         {
             return $"{laid.State} {laid.Refusal?.Message}";
         }
 
         var (before, after) = (Read(reader, record), Read(reader, laid.Text));
-        return !NodeTrail.Of(before.Root!).SequenceEqual(NodeTrail.Of(after.Root!)) ? "another value"
+        return !NodeTrail.Walk(before.Root!).SequenceEqual(NodeTrail.Walk(after.Root!)) ? "another value"
             : before.Body != after.Body.Replace("\r\n", "\n", StringComparison.Ordinal) ? "another body"
             : !HoldsInOrder(laid.Text, remarks) ? "a remark is lost"
-            : RecordLayout.Of("boards/a.md", laid.Text, FileForm.Markdown, reader).State != LayoutState.Tidy
+            : RecordLayout.Compute("boards/a.md", laid.Text, FileForm.Markdown, reader).State != LayoutState.Tidy
                 ? "not the same the second time"
             : null;
     }

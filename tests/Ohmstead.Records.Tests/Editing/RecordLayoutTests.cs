@@ -285,13 +285,13 @@ public sealed class RecordLayoutTests
     [Fact]
     public void A_change_that_reads_as_something_else_is_never_made()
     {
-        var outcome = RecordLayout.Of("collection.yaml", "a:  1\n", FileForm.Yaml, new ForgetfulReader());
+        var outcome = RecordLayout.Compute("collection.yaml", "a:  1\n", FileForm.Yaml, new ForgetfulReader());
         Assert.Equal(LayoutState.Doubted, outcome.State);
         Assert.Equal("a:  1\n", outcome.Text);
     }
 
     private static LayoutOutcome Lay(string text, FileForm form = FileForm.Markdown) =>
-        RecordLayout.Of("boards/SP-0001.md", text, form, new YamlNodeReader());
+        RecordLayout.Compute("boards/SP-0001.md", text, form, new YamlNodeReader());
 
     private static void Laid(string before, string after, FileForm form = FileForm.Markdown)
     {

@@ -13,17 +13,17 @@ public class StripScaleTests
     [InlineData(517, 60)]
     [InlineData(423, 36)]
     public void Between_two_limits_a_reading_is_drawn_where_it_lies(int microfarads, int across) =>
-        Assert.Equal(across, StripScale.Of(Room(376, 564), microfarads, null, 470, VerdictOutcome.Inside).At);
+        Assert.Equal(across, StripScale.For(Room(376, 564), microfarads, null, 470, VerdictOutcome.Inside).At);
 
     [Theory]
     [InlineData(376, 29)]
     [InlineData(564, 67)]
     public void A_reading_exactly_on_its_limit_is_inside_and_its_shape_stays_off_the_stroke(int microfarads, int across) =>
-        Assert.Equal(across, StripScale.Of(Room(376, 564), microfarads, null, 470, VerdictOutcome.Inside).At);
+        Assert.Equal(across, StripScale.For(Room(376, 564), microfarads, null, 470, VerdictOutcome.Inside).At);
 
     [Fact]
     public void A_reading_just_outside_is_drawn_clear_of_the_stroke_on_the_other_side() =>
-        Assert.Equal(77m, StripScale.Of(Room(376, 564), 565, null, 470, VerdictOutcome.Outside).At);
+        Assert.Equal(77m, StripScale.For(Room(376, 564), 565, null, 470, VerdictOutcome.Outside).At);
 
     // 900 µF lies 336 µF above 564, at 72 + 85.8 pixels.
     [Theory]
@@ -31,7 +31,7 @@ public class StripScaleTests
     [InlineData(61, 5)]
     public void A_reading_beyond_the_strip_is_drawn_at_its_end_and_says_so(int microfarads, int across)
     {
-        var drawing = StripScale.Of(Room(376, 564), microfarads, null, 470, VerdictOutcome.Outside);
+        var drawing = StripScale.For(Room(376, 564), microfarads, null, 470, VerdictOutcome.Outside);
         Assert.Equal((across, true), (drawing.At, drawing.IsBeyond));
     }
 
@@ -39,27 +39,27 @@ public class StripScaleTests
     [Fact]
     public void An_uncertainty_wider_than_the_shape_is_drawn_to_scale()
     {
-        var drawing = StripScale.Of(Room(376, 564), 470, 23.5m, 470, VerdictOutcome.Inside);
+        var drawing = StripScale.For(Room(376, 564), 470, 23.5m, 470, VerdictOutcome.Inside);
         Assert.Equal((42m, 54m), (drawing.Low, drawing.High));
     }
 
     [Fact]
     public void An_uncertainty_that_the_shape_covers_is_not_drawn()
     {
-        var drawing = StripScale.Of(Room(376, 564), 470, 2m, 470, VerdictOutcome.Inside);
+        var drawing = StripScale.For(Room(376, 564), 470, 2m, 470, VerdictOutcome.Inside);
         Assert.Equal(drawing.Low, drawing.High);
     }
 
     // A tolerance of -10/+50 % puts 220 µF a sixth of the way from 198 to 330 µF: 24 + 8.
     [Fact]
     public void The_nominal_value_stands_where_a_lopsided_tolerance_leaves_it() =>
-        Assert.Equal(32m, StripScale.Of(Room(198, 330), 263.1m, null, 220, VerdictOutcome.Inside).Nominal);
+        Assert.Equal(32m, StripScale.For(Room(198, 330), 263.1m, null, 220, VerdictOutcome.Inside).Nominal);
 
     // At most 4 Ω: nought at 0, 2 Ω halfway to 72.
     [Fact]
     public void With_an_upper_limit_alone_the_scale_starts_from_nought()
     {
-        var drawing = StripScale.Of(Room(null, 4), 2m, null, null, VerdictOutcome.Inside);
+        var drawing = StripScale.For(Room(null, 4), 2m, null, null, VerdictOutcome.Inside);
         Assert.Equal((StripBand.AtMost, 36m, false), (drawing.Band, drawing.At, drawing.IsDecades));
     }
 
@@ -74,7 +74,7 @@ public class StripScaleTests
         bool isBeyond
     )
     {
-        var drawing = StripScale.Of(Room(null, 10), (decimal)microamperes, null, null, outcome);
+        var drawing = StripScale.For(Room(null, 10), (decimal)microamperes, null, null, outcome);
         Assert.Equal((true, across, isBeyond), (drawing.IsDecades, drawing.At, drawing.IsBeyond));
     }
 
@@ -84,7 +84,7 @@ public class StripScaleTests
     [InlineData(200, 72, true)]
     public void With_a_lower_limit_alone_it_is_the_same_to_the_other_side(int megohms, int across, bool isDecades)
     {
-        var drawing = StripScale.Of(Room(2, null), megohms, null, null, VerdictOutcome.Inside);
+        var drawing = StripScale.For(Room(2, null), megohms, null, null, VerdictOutcome.Inside);
         Assert.Equal((across, isDecades), (drawing.At, drawing.IsDecades));
     }
 
@@ -93,7 +93,7 @@ public class StripScaleTests
     [Fact]
     public void The_part_before_is_drawn_on_the_same_scale_and_has_a_say_in_it()
     {
-        var drawing = StripScale.Of(Room(null, 4), 0.5m, null, null, VerdictOutcome.Inside, 40m);
+        var drawing = StripScale.For(Room(null, 4), 0.5m, null, null, VerdictOutcome.Inside, 40m);
         Assert.Equal((true, 91m, 50.3m), (drawing.IsDecades, drawing.Before, drawing.At));
     }
 
@@ -101,18 +101,18 @@ public class StripScaleTests
     public void Without_a_limit_there_is_nothing_to_hold_a_reading_against() =>
         Assert.Equal(
             new StripDrawing(StripBand.None, 48m, 48m, 48m, null, false, false),
-            StripScale.Of(default, 5m, 1m, null, VerdictOutcome.NoLimit)
+            StripScale.For(default, 5m, 1m, null, VerdictOutcome.NoLimit)
         );
 
     [Fact]
     public void A_rail_below_nought_runs_from_left_to_right_like_any_other() =>
-        Assert.Equal(36m, StripScale.Of(Room(-12.6m, -11.4m), -12.3m, null, -12, VerdictOutcome.Inside).At);
+        Assert.Equal(36m, StripScale.For(Room(-12.6m, -11.4m), -12.3m, null, -12, VerdictOutcome.Inside).At);
 
     [Fact]
     public void The_largest_reading_against_the_narrowest_limit_is_drawn_at_the_end() =>
         Assert.True(
             StripScale
-                .Of(Room(0.0000000000000000000000000001m, 0.0000000000000000000000000002m), 100m, null, null, VerdictOutcome.Outside)
+                .For(Room(0.0000000000000000000000000001m, 0.0000000000000000000000000002m), 100m, null, null, VerdictOutcome.Outside)
                 .IsBeyond
         );
 

@@ -9,7 +9,7 @@ public class ValueScaleTests
     [Fact]
     public void Values_close_together_take_an_even_scale_with_a_tenth_of_room_at_each_end()
     {
-        var scale = ValueScale.Of([800, 1200, 936.4m], 130, 10);
+        var scale = ValueScale.For([800, 1200, 936.4m], 130, 10);
         Assert.Equal((760m, 1240m, false), (scale.Low, scale.High, scale.IsDecades));
         Assert.Equal([130m, 70m, 10m], new[] { scale.At(760), scale.At(1000), scale.At(1240) });
         Assert.Equal([800m, 900m, 1000m, 1100m, 1200m], scale.Ticks);
@@ -17,27 +17,27 @@ public class ValueScaleTests
 
     // The smallest is under a third of the largest: from nought costs nothing.
     [Fact]
-    public void Values_that_nearly_reach_nought_start_from_nought() => Assert.Equal(0m, ValueScale.Of([0.1m, 0.4m], 0, 100).Low);
+    public void Values_that_nearly_reach_nought_start_from_nought() => Assert.Equal(0m, ValueScale.For([0.1m, 0.4m], 0, 100).Low);
 
     // 20 mΩ to 5 Ω is a factor of 250: from 10 mΩ to 10 Ω, three decades on 90 pixels.
     [Fact]
     public void Values_that_span_decades_take_equal_steps_for_equal_factors()
     {
-        var scale = ValueScale.Of([0.02m, 5m], 0, 90);
+        var scale = ValueScale.For([0.02m, 5m], 0, 90);
         Assert.Equal((0.01m, 10m, true), (scale.Low, scale.High, scale.IsDecades));
         Assert.Equal([0m, 30m, 60m, 90m], new[] { scale.At(0.01m), scale.At(0.1m), scale.At(1m), scale.At(10m) });
         Assert.Equal([0.01m, 0.1m, 1m, 10m], scale.Ticks);
     }
 
     [Fact]
-    public void Values_on_both_sides_of_nought_stay_on_an_even_scale() => Assert.False(ValueScale.Of([-0.01m, 100m], 0, 100).IsDecades);
+    public void Values_on_both_sides_of_nought_stay_on_an_even_scale() => Assert.False(ValueScale.For([-0.01m, 100m], 0, 100).IsDecades);
 
     [Fact]
     public void What_lies_beyond_is_drawn_at_the_end() =>
-        Assert.Equal([0m, 90m], new[] { ValueScale.Of([0.02m, 5m], 0, 90).At(0), ValueScale.Of([0.02m, 5m], 0, 90).At(1000) });
+        Assert.Equal([0m, 90m], new[] { ValueScale.For([0.02m, 5m], 0, 90).At(0), ValueScale.For([0.02m, 5m], 0, 90).At(1000) });
 
     [Fact]
-    public void One_value_alone_stands_in_the_middle() => Assert.Equal(50m, ValueScale.Of([12m, 12m], 0, 100).At(12));
+    public void One_value_alone_stands_in_the_middle() => Assert.Equal(50m, ValueScale.For([12m, 12m], 0, 100).At(12));
 
     [Theory]
     [InlineData(new double[0], false)]
@@ -52,5 +52,5 @@ public class ValueScaleTests
     [InlineData(-1e20, 1e20)]
     [InlineData(0, 0)]
     public void The_widest_and_the_narrowest_scale_have_few_ticks(double least, double most) =>
-        Assert.InRange(ValueScale.Of([(decimal)least, (decimal)most], 0, 100).Ticks.Count, 0, 5);
+        Assert.InRange(ValueScale.For([(decimal)least, (decimal)most], 0, 100).Ticks.Count, 0, 5);
 }

@@ -11,7 +11,7 @@ public class HtmlWriterTests
     {
         var source = Probe.Source(html =>
         {
-            using (html.Open(Tag.Tr).With(ElementId.Of(IdPrefix.Part, "C12")))
+            using (html.Open(Tag.Tr).With(ElementId.For(IdPrefix.Part, "C12")))
             {
                 html.Open(Tag.Th).With(FixedAttribute.ScopeRow).Text("C12");
                 html.Open(Tag.Td, ClassName.Number).Text("391 µF");

@@ -34,12 +34,12 @@ public class LinkTests
     public void A_page_in_a_folder_reaches_the_root_and_a_place_in_another_page() =>
         Assert.Equal(
             "../boards/SP-0007.html#part-C12",
-            LocalLink.ToFile("boards/SP-0007.html", 1, ElementId.Of(IdPrefix.Part, "C12")).Encoded
+            LocalLink.ToFile("boards/SP-0007.html", 1, ElementId.For(IdPrefix.Part, "C12")).Encoded
         );
 
     [Fact]
     public void A_place_in_the_same_page_is_a_fragment() =>
-        Assert.Equal("#story-%C3%BCberblick", LocalLink.ToFragment(ElementId.Of(IdPrefix.Story, "überblick")).Encoded);
+        Assert.Equal("#story-%C3%BCberblick", LocalLink.ToFragment(ElementId.For(IdPrefix.Story, "überblick")).Encoded);
 
     [Theory]
     [InlineData("C12", "part-C12")]
@@ -49,7 +49,7 @@ public class LinkTests
     [InlineData("__proto__", "part-_5F__5F_proto_5F__5F_")]
     [InlineData("\" onclick=\"x", "part-_22__20_onclick_3D__22_x")]
     public void An_id_holds_nothing_but_letters_digits_and_marks(string name, string expected) =>
-        Assert.Equal(expected, ElementId.Of(IdPrefix.Part, name).Value);
+        Assert.Equal(expected, ElementId.For(IdPrefix.Part, name).Value);
 
     [Theory]
     [InlineData("https://tide.example/a?b=c&d#e", "https://tide.example/a?b=c&d#e", "tide.example")]

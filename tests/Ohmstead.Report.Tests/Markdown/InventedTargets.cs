@@ -9,7 +9,7 @@ internal sealed class InventedTargets : IStoryTargets
     public Link? Reference(string name) =>
         name switch
         {
-            "C12" or "C13" or "R4" => LocalLink.ToFragment(ElementId.Of(IdPrefix.Part, name)),
+            "C12" or "C13" or "R4" => LocalLink.ToFragment(ElementId.For(IdPrefix.Part, name)),
             "SP-0007" or "SP-0009" => LocalLink.ToFile($"boards/{name}.html", 1),
             _ => null,
         };
@@ -17,7 +17,7 @@ internal sealed class InventedTargets : IStoryTargets
     public LocalLink? File(string path, string? place) =>
         path switch
         {
-            "boards/SP-0009.md" => LocalLink.ToFile("boards/SP-0009.html", 1, place is null ? null : ElementId.Of(IdPrefix.Part, place)),
+            "boards/SP-0009.md" => LocalLink.ToFile("boards/SP-0009.html", 1, place is null ? null : ElementId.For(IdPrefix.Part, place)),
             "papers/servo drawing.pdf" => LocalLink.ToFile(path, 1),
             _ => null,
         };

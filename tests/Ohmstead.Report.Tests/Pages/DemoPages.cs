@@ -91,11 +91,11 @@ public sealed class DemoPages : IDisposable
             pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
         }
 
-        foreach (var units in DesignUnits.Of(workshop.Designs.Values, summaries))
+        foreach (var units in DesignUnits.Group(workshop.Designs.Values, summaries))
         {
             var design = units with
             {
-                Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.Of)],
+                Compared = [.. boards.Where(board => board.Design?.Id.Value == units.Design.Id.Value).Select(UnitPlaces.From)],
             };
             pages[SiteAddress.Design(design.Design.Id.Value)] = Page(() => DesignPage.Write(buffer, context, design));
         }
@@ -143,7 +143,7 @@ public sealed class DemoPages : IDisposable
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public IEnumerable<string> Beside(string path) => [];
+        public IEnumerable<string> NamesInFolder(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }

@@ -51,7 +51,7 @@ internal static class Judged
     {
         public PictureState At(string path) => PictureState.Present;
 
-        public IEnumerable<string> Beside(string path) => [];
+        public IEnumerable<string> NamesInFolder(string path) => [];
 
         public PictureFault? Fault(string path) => null;
     }

@@ -71,7 +71,7 @@ public sealed class CommandsPageTests
 
     private static void Write(StringBuilder page, string path, Command command)
     {
-        var text = HelpText.Of(command.Description);
+        var text = HelpText.Parse(command.Description);
         page.Append($"\n### ohmstead {path}\n\n{text.What}\n");
         var rows = command
             .Arguments.Select(argument =>

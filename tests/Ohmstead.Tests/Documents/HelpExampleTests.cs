@@ -47,7 +47,7 @@ public sealed class HelpExampleTests
     [Fact]
     public void Every_command_shows_how_it_is_typed() =>
         Assert.All(CommandTree.All, one =>
-            Assert.Contains(HelpText.Of(one.Command.Description).Examples.Split('\n'), line =>
+            Assert.Contains(HelpText.Parse(one.Command.Description).Examples.Split('\n'), line =>
                 $"{line} ".StartsWith($"  ohmstead {string.Join(' ', one.Path)} ", StringComparison.Ordinal)
             )
         );

@@ -15,7 +15,7 @@ public sealed class PartsListReaderTests
                 "{ ref: C3, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }",
                 "{ ref: C4, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }",
             ],
-            list.Parts.Select(PartLine.Of)
+            list.Parts.Select(PartLine.Write)
         );
         Assert.Empty(list.Faults);
     }
@@ -30,7 +30,7 @@ public sealed class PartsListReaderTests
         Assert.Equal(
             "{ ref: C1, kind: polyester film, capacitance: 4.7 µF, tolerance: ±10 %, rated_voltage: 63 V, maker: Ostrel, type: "
                 + "\"7805\", date_code: \"7834\", note: \"sleeve shrunk: top\" }",
-            PartLine.Of(Assert.Single(list.Parts))
+            PartLine.Write(Assert.Single(list.Parts))
         );
     }
 
@@ -137,7 +137,7 @@ public sealed class PartsListReaderTests
             var text =
                 "Ref,Value,Tol\n" + string.Concat(Enumerable.Range(0, random.Next(60)).Select(_ => letters[random.Next(letters.Length)]));
             var list = Read(text, kinds: [("C", "mica"), ("R", "carbon film resistor")]);
-            Assert.All(list.Parts, part => Assert.DoesNotContain('\n', PartLine.Of(part)));
+            Assert.All(list.Parts, part => Assert.DoesNotContain('\n', PartLine.Write(part)));
             Assert.All(list.Faults, fault => Assert.InRange(fault.Line, 1, 70));
         }
     }

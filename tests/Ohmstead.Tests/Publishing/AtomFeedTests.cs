@@ -115,8 +115,8 @@ public sealed partial class AtomFeedTests
     public void Hostile_text_is_text_in_the_feed(string hostile)
     {
         var collection = new CollectionFile("collection.yaml", hostile);
-        var change = new Change("SP-1", new(2026, 3, 14), ElementId.Of(IdPrefix.Visit, "2026-03-14"), hostile, hostile, [hostile]);
-        var feed = XDocument.Parse(Encoding.UTF8.GetString(AtomFeed.Write(collection, Site.Of(null, "a"), [change]))).Root!;
+        var change = new Change("SP-1", new(2026, 3, 14), ElementId.For(IdPrefix.Visit, "2026-03-14"), hostile, hostile, [hostile]);
+        var feed = XDocument.Parse(Encoding.UTF8.GetString(AtomFeed.Write(collection, Site.For(null, "a"), [change]))).Root!;
         Assert.All(feed.Descendants(), element => Assert.Equal(Atom, element.Name.Namespace));
         Assert.Empty(feed.Descendants(Atom + "script"));
         Assert.All(feed.Value, c => Assert.False(c != '\n' && char.IsControl(c), $"U+{(int)c:X4}"));
@@ -125,7 +125,7 @@ public sealed partial class AtomFeedTests
     [Fact]
     public void A_collection_that_nobody_has_touched_has_a_feed_without_entries()
     {
-        var feed = XDocument.Parse(Encoding.UTF8.GetString(AtomFeed.Write(CollectionFile.Nameless, Site.Of(null, "Boards"), []))).Root!;
+        var feed = XDocument.Parse(Encoding.UTF8.GetString(AtomFeed.Write(CollectionFile.Nameless, Site.For(null, "Boards"), []))).Root!;
         Assert.Empty(feed.Elements(Atom + "entry"));
         Assert.Equal("1970-01-01T00:00:00Z", Updated(feed));
     }

@@ -46,7 +46,7 @@ public sealed class ComparedUnitsTests
             );
         }
 
-        Assert.Equal(["SP-1", "SP-2", "SP-3", "SP-4", "SP-5", "SP-6"], compared.Of("tide").Select(unit => unit.Board));
-        Assert.Empty(compared.Of("barograph"));
+        Assert.Equal(["SP-1", "SP-2", "SP-3", "SP-4", "SP-5", "SP-6"], compared.For("tide").Select(unit => unit.Board));
+        Assert.Empty(compared.For("barograph"));
     }
 }

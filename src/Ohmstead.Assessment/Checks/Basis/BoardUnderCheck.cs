@@ -84,7 +84,7 @@ public interface IPictures
     PictureState At(string path);
 
     /// <summary>The names of the files that lie in the folder of a path below the root, in ordinal order.</summary>
-    IEnumerable<string> Beside(string path);
+    IEnumerable<string> NamesInFolder(string path);
 
     /// <summary>Why a picture that is there cannot be shown, and what to do; null when nothing speaks against it.</summary>
     PictureFault? Fault(string path);

@@ -63,7 +63,7 @@ public sealed class PhotographMissing : IBoardCheck
                 return null;
             }
 
-            folders.Add(folder, names = new(pictures.Beside(path)));
+            folders.Add(folder, names = new(pictures.NamesInFolder(path)));
         }
 
         return names.NearestTo(path[folder.Length..]) is { } name ? folder + name : null;

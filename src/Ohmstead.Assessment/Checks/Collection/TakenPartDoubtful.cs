@@ -27,7 +27,7 @@ public sealed class TakenPartDoubtful : ICollectionCheck
         {
             foreach (var taken in parts.Taken)
             {
-                if (BoardPlace.Of(taken.From.Value) is not { } from)
+                if (BoardPlace.Parse(taken.From.Value) is not { } from)
                 {
                     yield return Unread(board, taken.From);
                 }
@@ -96,7 +96,7 @@ public sealed class TakenPartDoubtful : ICollectionCheck
         var holder = (Claim?)null;
         foreach (var claim in claims)
         {
-            var named = free.FindIndex(one => one.To is { } to && BoardPlace.Of(to.Value) == claim.At && one.Day <= claim.Taken.Day);
+            var named = free.FindIndex(one => one.To is { } to && BoardPlace.Parse(to.Value) == claim.At && one.Day <= claim.Taken.Day);
             var own = named >= 0 ? named : free.FindIndex(one => one.To is null && one.Day <= claim.Taken.Day);
             if (own >= 0)
             {
@@ -143,7 +143,7 @@ public sealed class TakenPartDoubtful : ICollectionCheck
 
     private Finding? Ungrasped(BoardNumber board, GivenPart one, Written<string> to, ILookup<BoardPlace, Claim> byGiver)
     {
-        if (BoardPlace.Of(to.Value) is not { } target)
+        if (BoardPlace.Parse(to.Value) is not { } target)
         {
             return Unread(board, to);
         }

@@ -28,7 +28,7 @@ public sealed class LinkDropped : IFileCheck
                     {
                         Line = link.Spot.Line + file.StoryLine - 1,
                     },
-                    $"the page shows the words of this link and leaves out where it leads: {Quotation.Of(link.Address)} is {link.Why}",
+                    $"the page shows the words of this link and leaves out where it leads: {Quotation.Quote(link.Address)} is {link.Why}",
                     "write an address that begins with https:// or http://, or the path of a file of the collection, or the words alone"
                 )
             );

@@ -64,5 +64,5 @@ public sealed class NameLooksAlike : IFileCheck
             ? $"'{name}' differs from '{other}' by capitals alone"
             : $"'{name}' looks like '{other}' but has {Appearance.Difference(name, other)}";
 
-    private static string LookOf(string name) => Appearance.Of(name).ToUpperInvariant();
+    private static string LookOf(string name) => Appearance.Skeleton(name).ToUpperInvariant();
 }

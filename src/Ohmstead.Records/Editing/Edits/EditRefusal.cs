@@ -16,9 +16,9 @@ public readonly record struct EditOutcome(string? Text, EditRefusal? Refusal)
     /// was.</summary>
     public Spot Entry { get; init; } = new(1, 1);
 
-    internal static EditOutcome Of(string text) => new(text, null);
+    internal static EditOutcome Written(string text) => new(text, null);
 
-    internal static EditOutcome Of(string text, Spot entry) => new(text, null) { Entry = entry };
+    internal static EditOutcome Written(string text, Spot entry) => new(text, null) { Entry = entry };
 
     internal static EditOutcome Refused(string message, string nextStep) => new(null, new EditRefusal(message, nextStep));
 }

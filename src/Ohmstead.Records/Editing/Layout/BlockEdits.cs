@@ -12,7 +12,7 @@ internal static class BlockEdits
     /// <param name="end">The offset behind its last line.</param>
     /// <param name="column">How far in its lines stand, or -1 where it says so itself.</param>
     /// <param name="by">How far they move to the right; negative to the left.</param>
-    internal static IReadOnlyList<TextEdit> Of(string text, int start, int end, int column, int by)
+    internal static IReadOnlyList<TextEdit> Indent(string text, int start, int end, int column, int by)
     {
         var edits = new List<TextEdit>();
         var head = ScalarEnd.LineEnd(text, start, end);

@@ -36,7 +36,7 @@ internal sealed class Gap
     /// <param name="before">The token before; null at the start of the front matter.</param>
     /// <param name="after">The token behind.</param>
     /// <param name="stranger">The offset of what is none of these, or -1.</param>
-    internal static Gap Of(string text, int from, int to, Token? before, Token after, out int stranger)
+    internal static Gap Between(string text, int from, int to, Token? before, Token after, out int stranger)
     {
         var gap = new Gap();
         var (at, line, isFirst) = (from, from, before is not null);

@@ -33,15 +33,15 @@ internal sealed class LaidText
 
     /// <summary>Takes a text apart that was read before.</summary>
     /// <returns>Its parts, or null with the offset of something that has no place in a record.</returns>
-    internal static LaidText? Of(string path, string text, FileForm form, MappingNode root, out Spot lost)
+    internal static LaidText? Read(string path, string text, FileForm form, MappingNode root, out Spot lost)
     {
         var whole = new SourceText(path, text);
         var yaml = form == FileForm.Yaml ? new FrontMatter(0, text.Length, text.Length) : FrontMatter.Find(whole).FrontMatter!.Value;
-        var words = TokenWalk.Of(whole, yaml.Start, yaml.End, root, out var lostAt);
+        var words = TokenWalk.Read(whole, yaml.Start, yaml.End, root, out var lostAt);
         var between = new Gap[words.Count];
         for (var i = 0; i < between.Length && lostAt < 0; i++)
         {
-            between[i] = Gap.Of(
+            between[i] = Gap.Between(
                 text,
                 i == 0 ? yaml.Start : words[i - 1].End,
                 words[i].Start,
@@ -67,7 +67,7 @@ internal sealed class LaidText
             return edits;
         }
 
-        var wanted = Placement.Of(source.Text, tokens, gaps, LineEnd);
+        var wanted = Placement.Compute(source.Text, tokens, gaps, LineEnd);
         for (var i = 0; i < tokens.Count; i++)
         {
             Change(edits, i == 0 ? front.Start : tokens[i - 1].End, tokens[i].Start, wanted[i]);

@@ -31,7 +31,7 @@ internal sealed class Placement
     }
 
     /// <summary>What shall stand before each token.</summary>
-    internal static IReadOnlyList<string> Of(string text, IReadOnlyList<Token> tokens, Gap[] gaps, string lineEnd)
+    internal static IReadOnlyList<string> Compute(string text, IReadOnlyList<Token> tokens, Gap[] gaps, string lineEnd)
     {
         var placement = new Placement(text, tokens, gaps, lineEnd);
         for (var i = 0; i < tokens.Count; i++)

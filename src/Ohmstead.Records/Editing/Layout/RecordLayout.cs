@@ -18,7 +18,7 @@ public static class RecordLayout
     /// <param name="text">The whole file, without a byte order mark.</param>
     /// <param name="form">Front matter with a body, or plain YAML.</param>
     /// <param name="reader">Reads the text before and after.</param>
-    public static LayoutOutcome Of(string path, string text, FileForm form, INodeReader reader)
+    public static LayoutOutcome Compute(string path, string text, FileForm form, INodeReader reader)
     {
         var before = reader.Read(path, Encoding.UTF8.GetBytes(text), form, ReadingLimits.Usual);
         if (before.Root is not { } root || before.Findings.Any(finding => finding.Severity == Severity.Error))
@@ -26,7 +26,7 @@ public static class RecordLayout
             return new(LayoutState.NotRead, text, null);
         }
 
-        if (LaidText.Of(path, text, form, root, out var lost) is not { } parts)
+        if (LaidText.Read(path, text, form, root, out var lost) is not { } parts)
         {
             return new(
                 LayoutState.NotLaidOut,
@@ -51,7 +51,7 @@ public static class RecordLayout
             && !after.Findings.Any(finding => finding.Severity == Severity.Error)
             && after.Body == before.Body
             && NodeEquality.Same(root, again)
-            && LaidText.Of(path, changed, form, again, out _) is { } laid
+            && LaidText.Read(path, changed, form, again, out _) is { } laid
             && parts.Remarks.SequenceEqual(laid.Remarks)
             && laid.Edits().Count == 0
             ? new(LayoutState.Changed, changed, null)

@@ -6,7 +6,7 @@ namespace Ohmstead.Records.Editing.Layout;
 internal static class ScalarEnd
 {
     /// <summary>The offset behind a plain or quoted value, or -1 where it is not found.</summary>
-    internal static int Of(string text, int start, int limit, ScalarNode node) =>
+    internal static int Find(string text, int start, int limit, ScalarNode node) =>
         node.Style switch
         {
             ScalarWriting.SingleQuoted => Quoted(text, start, limit, '\''),

@@ -35,7 +35,7 @@ internal sealed class TokenWalk
     /// <param name="end">The offset behind it.</param>
     /// <param name="root">What was read from it.</param>
     /// <param name="lostAt">The offset of something that has no place in a record, or -1.</param>
-    internal static IReadOnlyList<Token> Of(SourceText source, int start, int end, MappingNode root, out int lostAt)
+    internal static IReadOnlyList<Token> Read(SourceText source, int start, int end, MappingNode root, out int lostAt)
     {
         var walk = new TokenWalk(source, start, end);
         var bottom = new Level(0, 0, null);
@@ -238,14 +238,14 @@ internal sealed class TokenWalk
                 indent,
                 depth,
                 last > ScalarEnd.LineEnd(text, start, end)
-                    ? BlockEdits.Of(text, start, last, column, column < 0 ? level.Indent - level.Column : indent - column)
+                    ? BlockEdits.Indent(text, start, last, column, column < 0 ? level.Indent - level.Column : indent - column)
                     : null
             );
             return;
         }
 
         // In brackets a colon at the end of a value is one only as long as no blank stands behind it; so is a question mark.
-        var behind = ScalarEnd.Of(text, start, end, scalar);
+        var behind = ScalarEnd.Find(text, start, end, scalar);
         if (behind < 0 || (depth > 0 && scalar.Style == ScalarWriting.Plain && (text[behind - 1] == ':' || scalar.Text == "?")))
         {
             Lose(start);

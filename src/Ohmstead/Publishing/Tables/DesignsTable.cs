@@ -32,5 +32,5 @@ internal static class DesignsTable
         );
 
     /// <summary>The designs of a collection.</summary>
-    public static IEnumerable<DesignUnits> Rows(RunResult result) => DesignUnits.Of(result.Workshop.Designs.Values, result.Boards);
+    public static IEnumerable<DesignUnits> Rows(RunResult result) => DesignUnits.Group(result.Workshop.Designs.Values, result.Boards);
 }

@@ -4,13 +4,13 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Publishing;
 
 /// <summary>A table on its way to the disk, as CSV.</summary>
-internal sealed class TableFile : IDisposable
+internal sealed class CsvFile : IDisposable
 {
     private readonly ReportFolder folder;
     private readonly FileStream csv;
 
     /// <summary>Starts the table.</summary>
-    public TableFile(ReportFolder folder, string name, Shape row)
+    public CsvFile(ReportFolder folder, string name, Shape row)
     {
         this.folder = folder;
         Name = name;

@@ -4,7 +4,7 @@ using Ohmstead.Electronics.Statistics;
 namespace Ohmstead.Assessment.Tests.Families.Statistics;
 
 /// <summary>What looks at a part say about its age at failure.</summary>
-public sealed class PartLifeTests
+public sealed class ObservedLifeTests
 {
     private static readonly DateOnly Middle1980 = new(1980, 7, 1);
 

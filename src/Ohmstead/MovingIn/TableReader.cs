@@ -10,7 +10,7 @@ namespace Ohmstead.MovingIn;
 internal sealed record ReadTable(CsvTable Cells, IReadOnlySet<(int Row, int Column)> Figures);
 
 /// <summary>Reads the file of a table: CSV, or one sheet of a workbook as <c>book.xlsx#Sheet</c>.</summary>
-internal static class TableFile
+internal static class TableReader
 {
     // One sheet of a workbook is named behind its file.
     private const char BeforeSheet = '#';

@@ -5,7 +5,7 @@ using Ohmstead.Electronics.Life;
 namespace Ohmstead.Assessment.Tests.Life;
 
 /// <summary>Lives of fitted electrolytics, worked by hand from the ten-kelvin rule and from makers' published pairs.</summary>
-public sealed class PartLifeTests
+public sealed class WearOutLifeTests
 {
     private const string Lot = "kind: aluminium electrolytic, capacitance: 1000 µF, rated_voltage: 25 V, temperature: 105 °C, life: 2000 h";
 

@@ -1,6 +1,6 @@
 namespace Ohmstead.Report.Tests.Markdown;
 
-public class ReferenceTextTests
+public class LinkedNamesTests
 {
     [Theory]
     [InlineData("C12 was out.", "C12")]

@@ -34,12 +34,12 @@ internal sealed record DraftEntry(
 }
 
 /// <summary>A record as it will be: one that is there, or a new one, with what comes to it.</summary>
-internal sealed class Draft
+internal sealed class RecordDraft
 {
     private readonly Dictionary<string, PartKind> parts = new(StringComparer.Ordinal);
     private readonly Dictionary<string, PointMeasure?> points = new(StringComparer.Ordinal);
 
-    private Draft(string number, string path, string before)
+    private RecordDraft(string number, string path, string before)
     {
         Number = number;
         Path = path;
@@ -123,9 +123,9 @@ internal sealed class Draft
     }
 
     /// <summary>A board that begins.</summary>
-    public static Draft Begin(string number, string path, string text, RowCells row, DesignFile? design)
+    public static RecordDraft Begin(string number, string path, string text, RowCells row, DesignFile? design)
     {
-        var draft = new Draft(number, path, text)
+        var draft = new RecordDraft(number, path, text)
         {
             New = row,
             Known = (design?.Parts ?? [])
@@ -137,7 +137,7 @@ internal sealed class Draft
     }
 
     /// <summary>A board that is there, or why it cannot be added to.</summary>
-    public static (Draft? Draft, string? Fault) Of(CollectionFolder files, KnownBoard known, Workshop workshop)
+    public static (RecordDraft? Draft, string? Fault) Open(CollectionFolder files, KnownBoard known, Workshop workshop)
     {
         var text = RecordFile.Read(files.Root, known.Path);
         var reading = NodeReaders
@@ -153,7 +153,7 @@ internal sealed class Draft
 
         var design = board.Design is { } name ? workshop.Designs.GetValueOrDefault(name.Value) : null;
         var merged = Assessment.History.BoardWithDesign.Merge(board.Parts, design?.Parts ?? []);
-        var draft = new Draft(known.Number, known.Path, text)
+        var draft = new RecordDraft(known.Number, known.Path, text)
         {
             File = board,
             Known = merged.ToDictionary(

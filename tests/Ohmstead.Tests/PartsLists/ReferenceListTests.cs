@@ -3,7 +3,7 @@ using Ohmstead.PartsLists;
 namespace Ohmstead.Tests.PartsLists;
 
 /// <summary>Grouped reference designators, as parts lists have them (common practice).</summary>
-public sealed class ReferenceTextTests
+public sealed class ReferenceListTests
 {
     [Theory]
     [InlineData("C1", "C1")]
@@ -19,7 +19,7 @@ public sealed class ReferenceTextTests
     [InlineData("U1-A", "U1-A")]
     [InlineData("+15V", "+15V")]
     public void A_group_is_taken_apart_in_the_order_written(string text, string references) =>
-        Assert.Equal(references.Split(' '), ReferenceText.Read(text).References);
+        Assert.Equal(references.Split(' '), ReferenceList.Read(text).References);
 
     [Theory]
     [InlineData("", "there is no reference")]
@@ -34,10 +34,10 @@ public sealed class ReferenceTextTests
     [InlineData("C1/C2", "'C1/C2' cannot be a reference: it has the character U+002F")]
     public void What_can_be_meant_otherwise_is_refused(string text, string fault)
     {
-        var read = ReferenceText.Read(text);
+        var read = ReferenceList.Read(text);
         if (text == "C1-C501")
         {
-            Assert.Equal(500, ReferenceText.Read("C1-C500").References.Count);
+            Assert.Equal(500, ReferenceList.Read("C1-C500").References.Count);
         }
 
         Assert.Equal((fault, 0), (read.Fault, read.References.Count));

@@ -4,7 +4,7 @@ namespace Ohmstead.Publishing;
 
 /// <summary>The files beside the pages: the page about the verdicts leads to all of them, and the head of every page to feed and
 /// data.</summary>
-internal static class Beside
+internal static class FilesForPrograms
 {
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Alternate> Files { get; } =

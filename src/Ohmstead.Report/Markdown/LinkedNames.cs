@@ -6,7 +6,7 @@ namespace Ohmstead.Report.Markdown;
 /// <summary>Writes words and makes links of the names in them, such as <c>C12</c>, <c>SP-0007</c> or both ends of <c>C12-C15</c>.</summary>
 /// <remarks>A name begins with a capital letter, has a digit, and stands alone: no letter, digit, hyphen or underscore touches
 /// it.</remarks>
-internal static class ReferenceText
+internal static class LinkedNames
 {
     private const int LongestName = 24;
 

@@ -1,7 +1,7 @@
 namespace Ohmstead.Disk;
 
 /// <summary>What stands at a name of a folder. A link is a link, whatever it leads to.</summary>
-internal enum EntryKind
+internal enum FileKind
 {
     /// <summary>Nothing.</summary>
     Missing,
@@ -22,10 +22,10 @@ internal enum EntryKind
 /// <summary>What the system says of a name of a folder, or of what is open.</summary>
 /// <param name="Kind">What it is.</param>
 /// <param name="Length">How many bytes it has.</param>
-internal readonly record struct Entry(EntryKind Kind, long Length)
+internal readonly record struct FileFacts(FileKind Kind, long Length)
 {
     /// <summary>Nothing.</summary>
-    public static Entry None => default;
+    public static FileFacts None => default;
 
     /// <summary>By what two names are known to be one thing: the disk, the mount and the number on it. Zeros where the system does not
     /// say.</summary>

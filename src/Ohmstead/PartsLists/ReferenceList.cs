@@ -5,7 +5,7 @@ using Ohmstead.Records.Binding;
 namespace Ohmstead.PartsLists;
 
 /// <summary>Reads the reference designators of one cell: <c>C1, C2, C5-C8</c>.</summary>
-internal static class ReferenceText
+internal static class ReferenceList
 {
     private const int MostInRange = 500;
 
@@ -31,7 +31,7 @@ internal static class ReferenceText
                     return ([], $"'{piece}' goes from one class letter to another", "name the references one by one");
                 }
 
-                if (Of(first) is not { } from || Of(last) is not { } to || to < from || to - from >= MostInRange)
+                if (ParseDigits(first) is not { } from || ParseDigits(last) is not { } to || to < from || to - from >= MostInRange)
                 {
                     return (
                         [],
@@ -65,7 +65,8 @@ internal static class ReferenceText
     /// <summary>The class letters of a reference: the letters it begins with, in capitals.</summary>
     public static string ClassLetters(string reference) => string.Concat(reference.TakeWhile(char.IsAsciiLetter)).ToUpperInvariant();
 
-    private static int? Of(string digits) => digits.Length <= 6 ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : null;
+    private static int? ParseDigits(string digits) =>
+        digits.Length <= 6 ? int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture) : null;
 
     // One kind of blank and one kind of dash: C5 – C8, C5..C8 and C5-C8 are the same. A dash behind a letter may be part of a name.
     private static string Joined(string text)
