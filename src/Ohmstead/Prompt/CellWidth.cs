@@ -25,7 +25,7 @@ internal static class CellWidth
     }
 
     /// <summary>The cells of a text.</summary>
-    public static int Of(string text) => Characters(text).Sum(character => character.Cells);
+    public static int Measure(string text) => Characters(text).Sum(character => character.Cells);
 
     // Parts of one character share its cells.
     private static int Cells(string one) => one.Contains(AsPicture, StringComparison.Ordinal) ? 2 : one.EnumerateRunes().Max(CellsOf);

@@ -197,7 +197,7 @@ internal static class ChoiceTable
     /// <summary>As many as have room, in rows that end with a line end.</summary>
     public static string For(ImmutableArray<string> words, int columns)
     {
-        var wide = words.Max(CellWidth.Of) + 2;
+        var wide = words.Max(CellWidth.Measure) + 2;
         var across = Math.Max((columns - 1) / wide, 1);
         var shown = Math.Min(words.Length, across * MostRows);
         var table = new StringBuilder();
@@ -205,7 +205,7 @@ internal static class ChoiceTable
         {
             var word = Printable.Escape(words[at]);
             var ends = (at + 1) % across == 0 || at + 1 == shown;
-            table.Append(word).Append(ends ? "\r\n" : new string(' ', Math.Max(wide - CellWidth.Of(word), 1)));
+            table.Append(word).Append(ends ? "\r\n" : new string(' ', Math.Max(wide - CellWidth.Measure(word), 1)));
         }
 
         return shown == words.Length

@@ -1,6 +1,5 @@
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
-using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
 using Ohmstead.Writing;

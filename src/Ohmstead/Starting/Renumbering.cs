@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
-using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
 using Ohmstead.Running;
 using Ohmstead.Writing;
@@ -178,9 +177,10 @@ internal sealed class Renumbering(Terminal terminal, CollectionFolder files, Run
     private static string NameFor(string path, string number, string becomes)
     {
         var name = Path.GetFileNameWithoutExtension(path);
+        var small = number.ToLowerInvariant();
         var after =
             name == number ? becomes
-            : name == number.ToLowerInvariant() ? becomes.ToLowerInvariant()
+            : name == small ? becomes.ToLowerInvariant()
             : name.StartsWith(number + "-", StringComparison.Ordinal) ? becomes + name[number.Length..]
             : name;
         return path[..^(name.Length + ".md".Length)] + after + ".md";

@@ -111,7 +111,7 @@ internal static class BoardFinder
 
 /// <summary>A board as it was found.</summary>
 /// <param name="Files">The collection, with this board alone.</param>
-/// <param name="Assessment">The board.</param>
+/// <param name="Board">The board.</param>
 /// <param name="Findings">What the run found.</param>
 internal sealed record FoundBoard(CollectionFolder Files, JudgedBoard Board, ImmutableArray<Finding> Findings)
 {

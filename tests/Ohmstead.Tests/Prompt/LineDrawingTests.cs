@@ -35,8 +35,8 @@ public sealed class LineDrawingTests
                 screen.Take(sent);
                 Assert.Equal("above", screen.Rows[0]);
                 Assert.Equal(NoSpaces(Prompt.Text + line), NoSpaces(string.Concat(screen.Rows.Skip(1))));
-                var cells = CellWidth.Of(Prompt.Text) + CellWidth.Of(line[..cursor]);
-                if (columns == 80 && CellWidth.Of(line) < 60)
+                var cells = CellWidth.Measure(Prompt.Text) + CellWidth.Measure(line[..cursor]);
+                if (columns == 80 && CellWidth.Measure(line) < 60)
                 {
                     Assert.Equal((1, cells), screen.Cursor);
                 }
@@ -76,7 +76,8 @@ public sealed class LineDrawingTests
     [InlineData("e\u0301", 1)]
     [InlineData("👍", 2)]
     [InlineData("👍🏽", 2)]
-    public void Characters_take_the_cells_that_the_standard_gives_them(string text, int cells) => Assert.Equal(cells, CellWidth.Of(text));
+    public void Characters_take_the_cells_that_the_standard_gives_them(string text, int cells) =>
+        Assert.Equal(cells, CellWidth.Measure(text));
 
     [Fact]
     public void A_choice_stands_in_columns_and_says_what_it_leaves_out()
