@@ -31,7 +31,8 @@ public sealed class BoardNames(string from, string to, IReadOnlyList<(string Fro
     public IReadOnlyList<TextEdit> EditsIn(string text)
     {
         var edits = new List<TextEdit>();
-        for (var at = 0; at < text.Length; )
+        var at = 0;
+        while (at < text.Length)
         {
             var edit = At(text, at);
             if (edit is { } found)

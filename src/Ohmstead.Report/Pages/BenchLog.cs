@@ -117,15 +117,17 @@ internal sealed class BenchLog(BoardOnPage page)
         reasons.Write(html);
         Column<AssessedReading> subject = new("Of", (_, reading) => Subject(reading.Reading));
         Column<AssessedReading> taken = new("How", (cell, reading) => how.WriteOwn(cell, reading.Reading)) { IsPlain = true };
-        Column<AssessedReading> verdicts = new("Verdicts", (_, reading) =>
-        {
-            Verdicts(reading, reasons);
-            NotesAndRemarks(reading);
-        }) { IsPlain = true };
+        Column<AssessedReading> verdicts = new("Verdicts", (_, reading) => Told(reading, reasons)) { IsPlain = true };
         new Ledger<AssessedReading>(how.IsAllTold ? [subject, verdicts] : [subject, taken, verdicts])
         {
             Anchor = reading => page.Anchors.Find(reading.Reading),
         }.Write(html, "Readings of " + visit.Date.Text, readings);
+    }
+
+    private void Told(AssessedReading reading, SharedReasons reasons)
+    {
+        Verdicts(reading, reasons);
+        NotesAndRemarks(reading);
     }
 
     // What was read.

@@ -38,11 +38,13 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
             .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
             .ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
         var needs = board.Needs.Select(need => need.Reference).ToHashSet(StringComparer.Ordinal);
-        Column<PlaceHistory> part = new("Part", (_, place) =>
+        void WhatAndFit(HtmlWriter cell, PlaceHistory place)
         {
             What(place);
             Fit(place, fits.GetValueOrDefault(place.Part.Ref.Value), needs.Contains(place.Part.Ref.Value));
-        }) { IsPlain = true };
+        }
+
+        Column<PlaceHistory> part = new("Part", WhatAndFit) { IsPlain = true };
         Column<PlaceHistory> readings = new("Readings", (_, place) => Readings(place)) { IsPlain = true };
         new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), part, readings)
         {

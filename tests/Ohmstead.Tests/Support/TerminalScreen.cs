@@ -22,7 +22,8 @@ internal sealed class TerminalScreen(int columns)
     /// <summary>Takes what is sent.</summary>
     public TerminalScreen Take(string sent)
     {
-        for (var at = 0; at < sent.Length; )
+        var at = 0;
+        while (at < sent.Length)
         {
             switch (sent[at])
             {
