@@ -145,7 +145,8 @@ internal static class FlowTrouble
                     TextChecks.ValueCutByComment,
                     start + sign + 1,
                     rest.Length,
-                    $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Quote(rest)} is read as a comment",
+                    $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Quote(rest)} is read as a "
+                        + "comment",
                     "put the value in quotes"
                 );
             }

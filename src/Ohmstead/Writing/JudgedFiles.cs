@@ -37,7 +37,8 @@ internal static class JudgedFiles
     public static void Tell(Terminal terminal, Finding finding)
     {
         terminal.Error.WriteLine(
-            $"{Printable.Escape(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Escape(finding.Message))} [{finding.Check}]"
+            $"{Printable.Escape(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Escape(finding.Message))} "
+                + $"[{finding.Check}]"
         );
         if (finding.NextStep is { } next)
         {

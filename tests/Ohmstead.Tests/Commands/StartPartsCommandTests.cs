@@ -166,8 +166,14 @@ public sealed class StartPartsCommandTests
         "SP-0003"
     )]
     [InlineData("there is no design 'rain-conter', 'rain-counter' is the nearest\n", "--design", "rain-conter")]
-    [InlineData("'valu' is nothing a column can hold, 'value' is the nearest\n", "--design", "rain-counter", "--columns", "valu=Val")]
-    [InlineData("'tantalun' is no kind of part, 'tantalum' is the nearest\n", "--design", "rain-counter", "--kind", "C=tantalun")]
+    [InlineData(
+        "--columns: 'valu' is nothing a column can hold, 'value' is the nearest\n",
+        "--design",
+        "rain-counter",
+        "--columns",
+        "valu=Val"
+    )]
+    [InlineData("--kind: 'tantalun' is no kind of part, 'tantalum' is the nearest\n", "--design", "rain-counter", "--kind", "C=tantalun")]
     public void A_wrong_command_line_is_told(string message, params string[] words)
     {
         using var copy = CollectionCopy.Make();

@@ -68,6 +68,7 @@ internal static class SlipPage
             .Replace("|", "&#124;", StringComparison.Ordinal)
             .Replace("*", "&#42;", StringComparison.Ordinal)
             .Replace("[", "&#91;", StringComparison.Ordinal)
+            .Replace("]", "&#93;", StringComparison.Ordinal)
             .Replace("`", "&#96;", StringComparison.Ordinal);
 
     // What nobody would see is named.
