@@ -10,7 +10,8 @@ namespace Ohmstead.Assessment.Checks.Basis;
 /// <param name="Ref">Its reference or the name of its lot, as written.</param>
 /// <param name="Name">What messages call it.</param>
 /// <param name="Values">What it is.</param>
-public readonly record struct PartInList(Written<string> Ref, string Name, PartValues Values);
+/// <param name="Lot">The lot that it is; null for a part of a board or a design.</param>
+public readonly record struct PartInList(Written<string> Ref, string Name, PartValues Values, Lot? Lot = null);
 
 /// <summary>What a check sees that looks at one record by itself, whichever it is. What a kind of record does not have is empty.</summary>
 /// <param name="path">The file.</param>

@@ -31,20 +31,15 @@ internal static class SharedFilesUnderCheck
 
     private sealed class StockUnderCheck(StockFile stock, DateOnly today) : FileUnderCheck(stock.Path)
     {
-        private readonly Dictionary<Written<string>, Lot> lots = stock.Lots.ToDictionary(
-            lot => lot.Id,
-            ReferenceEqualityComparer.Instance as IEqualityComparer<Written<string>>
-        );
-
         public override string Called => "this drawer";
 
         public override IEnumerable<PartInList> Parts =>
-            stock.Lots.Select(static lot => new PartInList(lot.Id, "lot " + lot.Id.Value, lot.Values));
+            stock.Lots.Select(static lot => new PartInList(lot.Id, "lot " + lot.Id.Value, lot.Values, lot));
 
         // A lot that stands twice is told as a name that stands twice.
         public override IEnumerable<Written<string>> References => [];
 
-        public override DateWindow MadeWithin(PartInList part) => DateWindow.OfLot(lots[part.Ref], today);
+        public override DateWindow MadeWithin(PartInList part) => DateWindow.OfLot(part.Lot!, today);
     }
 
     private sealed class DesignUnderCheck(DesignFile design, DateOnly today) : FileUnderCheck(design.Path)
