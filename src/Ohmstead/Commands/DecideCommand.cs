@@ -3,6 +3,7 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Model;
 using Ohmstead.Running;
+using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
@@ -43,6 +44,12 @@ internal sealed class DecideCommand(Terminal terminal)
                     terminal.Error.WriteLine(Printable.Escape(PointDecision.Why(at)));
                     terminal.Error.WriteLine(Printable.Escape("  = " + PointDecision.NextStep(at)));
                     return ExitCode.Usage;
+                }
+
+                if (SaidPlaces.WhyUnsure(board, at) is { } unsure)
+                {
+                    terminal.Error.WriteLine(Printable.Escape(unsure));
+                    return ExitCode.Findings;
                 }
 
                 return options.AddAt(parsed, terminal, board, run, "decided", at, name =>

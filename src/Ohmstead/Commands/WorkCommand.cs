@@ -117,6 +117,12 @@ internal sealed class WorkCommand(Terminal terminal)
                     );
                 }
 
+                if (parsed.GetValue(place) is { } meant && SaidPlaces.WhyUnsure(board, meant) is { } unsure)
+                {
+                    terminal.Error.WriteLine(Printable.Escape(unsure));
+                    return ExitCode.Findings;
+                }
+
                 var exit = parsed.GetValue(place) is { } said
                     ? options.AddAt(parsed, terminal, board, run, "work", said, name => Item(parsed, board, name, made, null))
                     : options.Add(parsed, terminal, board, run, "work", _ => Item(parsed, board, null, made, null));

@@ -39,6 +39,18 @@ internal static class SaidPlaces
             : (places, null);
     }
 
+    /// <summary>
+    /// Why it cannot be told whether a name is a part of the board or another place on it: its design lists the parts, and is not there to
+    /// ask. Null where it can be told.
+    /// </summary>
+    /// <param name="board">The board.</param>
+    /// <param name="said">What was said.</param>
+    public static string? WhyUnsure(FoundBoard board, string said) =>
+        board.Board.Place(said) is null && board.Board.Board.Design is { } design && !board.Workshop.Designs.ContainsKey(design.Value)
+            ? $"whether '{said}' is a part of {board.Board.Board.Id.Value} is not known: its design '{design.Value}' was not read; "
+                + "nothing was written, and ohmstead check tells why"
+            : null;
+
     // Several references, or one range of them; what is told in words is one place.
     private static bool IsList(string said)
     {

@@ -222,4 +222,19 @@ public sealed class TidyCommandTests
 
     private static Run Verdicts(CollectionCopy copy, params string[] more) =>
         Run.Of(["tidy", copy.Root, "--verdicts", "--as-of", "2026-11-25", .. more]);
+
+    // What is not there says nothing: a verdict that is written without it would be another one.
+    [Theory]
+    [InlineData("designs/teleprinter-line.md")]
+    [InlineData("stock.yaml")]
+    [InlineData("instruments.yaml")]
+    public void Where_a_file_that_it_is_judged_by_is_missing_no_verdict_is_written(string missing)
+    {
+        using var copy = CollectionCopy.Make();
+        File.Delete(copy.At(missing));
+        var before = copy.Read(Board);
+        var run = Run.Of("tidy", copy.At(Board), "--verdicts", "--as-of", "2026-11-25");
+        Assert.Equal((1, before), (run.Exit, copy.Read(Board)));
+        Assert.Contains("boards/SP-0007.md: verdicts cannot be computed", run.Error, StringComparison.Ordinal);
+    }
 }

@@ -47,12 +47,24 @@ public sealed record BoardUnderCheck(BoardAssessment Assessment, Workshop Worksh
     /// <summary>All pairs of readings that contradict each other; the check tells them, and the obligations ask for an answer.</summary>
     internal ImmutableArray<ContradictingReadings> Contradicting { get; } = [.. ContradictingReadings.Find(Assessment)];
 
-    /// <summary>True when every file that limits and uncertainties come from was read in full: its design, the stock, the instruments, the
-    /// decision rule.</summary>
-    public bool HasAllThatItIsJudgedBy =>
+    /// <summary>True when every file that limits and uncertainties come from is there and was read in full: its design, the stock, the
+    /// instruments, the decision rule.</summary>
+    public bool HasAllThatItIsJudgedBy => IsDesignThere && IsAllReadInFull && AreNamesThere;
+
+    private bool IsDesignThere => Board.Design is null || Assessment.Design is not null;
+
+    private bool IsAllReadInFull =>
         Workshop.FilesWithErrors.Count == 0
         || !new[] { Workshop.Collection.Path, Workshop.StockFile?.Path, Workshop.InstrumentsFile?.Path, Assessment.Design?.Path }.Any(
             path => path is not null && Workshop.FilesWithErrors.Contains(path)
+        );
+
+    // A file that is not there at all says nothing of the lot or the instrument that is named.
+    private bool AreNamesThere =>
+        (Workshop.StockFile is not null || !Board.Bench.Any(visit => visit.Readings.Any(reading => reading.Lot is not null)))
+        && (
+            Workshop.InstrumentsFile is not null
+            || !Board.Bench.Any(visit => visit.Instrument is not null || visit.Readings.Any(reading => reading.Instrument is not null))
         );
 
     /// <summary>Where a lot stands in the stock, as a place that a finding on a board can speak of.</summary>
