@@ -59,6 +59,7 @@ internal static class CommandLine
                     ("report", () => new ReportCommand(terminal, interruption).Build()),
                     ("preview", () => new PreviewCommand(terminal, interruption).Build()),
                     ("boards", () => new BoardsCommand(terminal).Build()),
+                    ("changes", () => new ChangesCommand(terminal).Build()),
                     ("why", () => new WhyCommand(terminal).Build()),
                     ("explain", () => new ExplainCommand(terminal).Build()),
                     ("families", () => new FamiliesCommand(terminal).Build()),

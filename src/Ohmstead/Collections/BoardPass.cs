@@ -1,6 +1,6 @@
 using System.Collections.Immutable;
-using System.Runtime.ExceptionServices;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
@@ -34,11 +34,8 @@ internal sealed class BoardPass(
     BoardsTogether? together
 )
 {
-    // A worker of its own pays only when there is enough to share.
-    private const int LeastForAWorker = 32;
-
     private readonly SharedFaults shared = SharedFaults.From(workshop, together is null ? found : found.Concat(together.Findings));
-    private readonly FolderPictures pictures = new(folder.Root, options.Moved);
+    private readonly IPictures pictures = folder.Files.Pictures(options);
 
     /// <summary>Judges.</summary>
     /// <param name="paths">The files of the boards.</param>
@@ -54,9 +51,10 @@ internal sealed class BoardPass(
     )
     {
         var results = new BoardResult[paths.Count];
-        var (next, done) = (-1, 0);
-        void Work(INodeReader nodes)
+        var done = 0;
+        SideBySide.Run(paths.Count, options.Workers, worker =>
         {
+            var nodes = worker == 0 ? first : NodeReaders.ForWorker(worker);
             var reader = new FileReader(folder, nodes, options);
             var schemas = new SchemaOpinion(options.IsThorough);
             var judge = new BoardJudge(workshop, shared, options.Today, pictures)
@@ -66,70 +64,20 @@ internal sealed class BoardPass(
             };
             var page = pageFor?.Invoke(workshop);
             var shortage = new MemoryShortage();
-            for (var i = Interlocked.Increment(ref next); i < paths.Count; i = Interlocked.Increment(ref next))
+            return at =>
             {
                 try
                 {
-                    results[i] = One(paths[i], reader, schemas, judge, page);
+                    results[at] = One(paths[at], reader, schemas, judge, page);
                 }
                 catch (Exception problem) when (MemoryShortage.Is(problem))
                 {
-                    throw shortage.For(paths[i]);
+                    throw shortage.For(paths[at]);
                 }
 
                 progress?.Invoke(Interlocked.Increment(ref done));
-            }
-        }
-
-        var helpers = Math.Min(options.Workers - 1, paths.Count / LeastForAWorker);
-        Exception? failure = null;
-        var threads = Enumerable
-            .Range(1, Math.Max(helpers, 0))
-            .Select(worker => new Thread(
-                () =>
-                {
-                    try
-                    {
-                        Work(NodeReaders.ForWorker(worker));
-                    }
-#pragma warning disable CA1031 // Carried to the thread that started the run, which lets it go on.
-                    catch (Exception problem)
-#pragma warning restore CA1031
-                    {
-                        Interlocked.CompareExchange(ref failure, problem, null);
-                        Interlocked.Exchange(ref next, paths.Count);
-                    }
-                },
-                4 << 20
-            )
-            {
-                IsBackground = true,
-            })
-            .ToArray();
-        foreach (var thread in threads)
-        {
-            thread.Start();
-        }
-
-        try
-        {
-            Work(first);
-        }
-        finally
-        {
-            // Nobody may go on with what is taken down after a failure; those who have not failed begin no other board.
-            Interlocked.Exchange(ref next, paths.Count);
-            foreach (var thread in threads)
-            {
-                thread.Join();
-            }
-        }
-
-        if (failure is not null)
-        {
-            ExceptionDispatchInfo.Throw(failure);
-        }
-
+            };
+        });
         return results;
     }
 

@@ -23,8 +23,11 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>A file at the root that is taken to be there, though it may not be on disk yet.</summary>
     private string? Also { get; init; }
 
+    /// <summary>Where its files come from.</summary>
+    public IRecordFiles Files { get; init; } = new DiskFiles(root);
+
     /// <summary>A file at the root, or null when there is nothing of that name; whoever reads it says what else it may be.</summary>
-    public string? Named(string name) => (int)new FileInfo(Path.Combine(Root, name)).Attributes == -1 && name != Also ? null : name;
+    public string? Named(string name) => name == Also || Files.Has(name) ? name : null;
 
     /// <summary>The absolute path of a file of the collection.</summary>
     public string Full(string path) => Path.Combine(Root, path);
@@ -47,6 +50,7 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
         new(Root, boards, Designs)
         {
             Also = Also,
+            Files = Files,
             Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]),
         };
 

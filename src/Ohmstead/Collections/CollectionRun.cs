@@ -54,19 +54,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var found = new List<Finding>();
         var first = NodeReaders.ForWorker(0);
         var reader = new FileReader(folder, first, options);
-        var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
-        var ofShared = new FindingList();
-        ofShared.AddRange(
-            CheckCatalogue.LookAtShared(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })
-        );
-        found.AddRange(ofShared.ToImmutable());
-        if (workshop.Collection.TimeZone is { } zone && TimeZones.WhyNot(zone.Value) is { } why)
-        {
-            found.Add(
-                new("time-zone-unknown", Severity.Error, zone.Spot.In(workshop.Collection.Path), why, "write it by region and place")
-            );
-        }
-
+        var workshop = SharedFilesRun.Load(folder, reader, options, found);
         if (folder.Beside is null)
         {
             found.AddRange(new OverlookedRecords(folder).Find());

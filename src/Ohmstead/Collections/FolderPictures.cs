@@ -85,21 +85,19 @@ internal sealed class FolderPictures(string root, IReadOnlyDictionary<string, st
         }
     }
 
+    /// <summary>Why no picture can stand at a path, by its words alone; null where one can.</summary>
+    public static PictureState? WhyNot(string path) =>
+        Path.IsPathRooted(path) || path.Split('/', '\\').Any(part => part is "" or "." or "..") ? PictureState.Outside
+        : path.AsSpan().IndexOfAny(@"\:%") >= 0 || path.Any(char.IsControl) ? PictureState.NotAddressable
+        : Path.GetExtension(path).ToUpperInvariant() is not (".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or ".SVG")
+            ? PictureState.NoPicture
+        : null;
+
     private PictureState Seek(string path)
     {
-        if (Path.IsPathRooted(path) || path.Split('/', '\\').Any(part => part is "" or "." or ".."))
+        if (WhyNot(path) is { } wrong)
         {
-            return PictureState.Outside;
-        }
-
-        if (path.AsSpan().IndexOfAny(@"\:%") >= 0 || path.Any(char.IsControl))
-        {
-            return PictureState.NotAddressable;
-        }
-
-        if (Path.GetExtension(path).ToUpperInvariant() is not (".PNG" or ".JPG" or ".JPEG" or ".GIF" or ".WEBP" or ".SVG"))
-        {
-            return PictureState.NoPicture;
+            return wrong;
         }
 
         var folder = root;

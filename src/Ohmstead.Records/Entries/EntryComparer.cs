@@ -1,0 +1,125 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Runtime.InteropServices;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Records.Entries;
+
+/// <summary>What differs between two states of a file, and which entries are the same.</summary>
+/// <param name="Differences">What differs, in the order of the later state, what is gone first.</param>
+/// <param name="Earlier">Where each entry of the later state stood in the earlier one, by where it stands now; those that are new are not
+/// in it.</param>
+public sealed record EntryComparison(ImmutableArray<EntryDifference> Differences, FrozenDictionary<Spot, Spot> Earlier)
+{
+    /// <summary>Nothing differs.</summary>
+    public static EntryComparison Same { get; } = new([], FrozenDictionary<Spot, Spot>.Empty);
+}
+
+/// <summary>Compares what two states of a file say.</summary>
+public static class EntryComparer
+{
+    /// <summary>Compares.</summary>
+    /// <remarks>
+    /// Entries are paired by what they are about, never by line or position: first those that say the same, then those of one name, then
+    /// those that are still alike after somebody mended who, how or what.
+    /// </remarks>
+    /// <param name="was">The entries of the earlier state; empty when there was no file.</param>
+    /// <param name="now">The entries of the later state; empty when there is no file.</param>
+    public static EntryComparison Compare(ImmutableArray<RecordEntry> was, ImmutableArray<RecordEntry> now)
+    {
+        var before = new bool[was.Length];
+        var partner = new int[now.Length];
+        Array.Fill(partner, -1);
+        Pair(was, now, before, partner, entry => entry.Said);
+        Pair(was, now, before, partner, entry => entry.Name);
+        Pair(was, now, before, partner, entry => entry.Likeness);
+
+        var differences = ImmutableArray.CreateBuilder<EntryDifference>();
+        var earlier = new Dictionary<Spot, Spot>(now.Length);
+        for (var at = 0; at < was.Length; at++)
+        {
+            if (!before[at])
+            {
+                differences.Add(new(was[at], null, []));
+            }
+        }
+
+        for (var at = 0; at < now.Length; at++)
+        {
+            if (partner[at] < 0)
+            {
+                differences.Add(new(null, now[at], []));
+                continue;
+            }
+
+            earlier.TryAdd(now[at].Spot, was[partner[at]].Spot);
+            if (Facts(was[partner[at]], now[at]) is { Length: > 0 } facts)
+            {
+                differences.Add(new(was[partner[at]], now[at], facts));
+            }
+        }
+
+        return new(differences.DrainToImmutable(), earlier.ToFrozenDictionary());
+    }
+
+    // Each earlier entry has one partner at most; among twins the first takes the first.
+    private static void Pair(
+        ImmutableArray<RecordEntry> was,
+        ImmutableArray<RecordEntry> now,
+        bool[] before,
+        int[] partner,
+        Func<RecordEntry, string> name
+    )
+    {
+        var open = new Dictionary<string, Queue<int>>(StringComparer.Ordinal);
+        for (var at = 0; at < was.Length; at++)
+        {
+            if (!before[at])
+            {
+                ref var twins = ref CollectionsMarshal.GetValueRefOrAddDefault(open, name(was[at]), out _);
+                (twins ??= new()).Enqueue(at);
+            }
+        }
+
+        for (var at = 0; at < now.Length; at++)
+        {
+            if (partner[at] < 0 && open.TryGetValue(name(now[at]), out var twins) && twins.TryDequeue(out var twin))
+            {
+                partner[at] = twin;
+                before[twin] = true;
+            }
+        }
+    }
+
+    private static ImmutableArray<FactDifference> Facts(RecordEntry was, RecordEntry now)
+    {
+        if (was.Said == now.Said)
+        {
+            return [];
+        }
+
+        var facts = ImmutableArray.CreateBuilder<FactDifference>();
+        if (was.By != now.By)
+        {
+            facts.Add(new("by", By(was), By(now)));
+        }
+
+        var old = was.Facts.ToDictionary(fact => fact.Key, StringComparer.Ordinal);
+        foreach (var fact in now.Facts)
+        {
+            if (!old.Remove(fact.Key, out var before))
+            {
+                facts.Add(new(fact.Key, null, fact));
+            }
+            else if (before.Meaning != fact.Meaning)
+            {
+                facts.Add(new(fact.Key, before, fact));
+            }
+        }
+
+        facts.AddRange(was.Facts.Where(fact => old.ContainsKey(fact.Key)).Select(fact => new FactDifference(fact.Key, fact, null)));
+        return facts.DrainToImmutable();
+    }
+
+    private static EntryFact? By(RecordEntry entry) => entry.By is { } by ? new("by", by, by, entry.Spot) : null;
+}

@@ -1,0 +1,127 @@
+using System.Collections.Immutable;
+using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Changes;
+using Ohmstead.Assessment.Obligations;
+using Ohmstead.Collections;
+using Ohmstead.Records.Entries;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Report.Markdown;
+using Ohmstead.Yaml;
+
+namespace Ohmstead.Comparing;
+
+/// <summary>
+/// Compares two states of a collection by what they mean. Boards of which nothing can differ are not read: their bytes are the same, and
+/// nothing that they refer to differs; a test holds this to judging all.
+/// </summary>
+/// <param name="was">The earlier state.</param>
+/// <param name="now">The later state.</param>
+/// <param name="options">How the later one is read and judged.</param>
+/// <param name="wasToday">The day on which the earlier one is judged.</param>
+internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions options, DateOnly wasToday)
+{
+    private readonly INodeReader nodes = NodeReaders.ForWorker(0);
+
+    /// <summary>True to judge every board, whether or not anything of it can differ.</summary>
+    public bool IsWhole { get; init; }
+
+    /// <summary>Compares.</summary>
+    public CollectionChanges Run()
+    {
+        var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
+        var (before, after) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
+        var (sideWas, sideNow) = (Side(was, wasToday), Side(now, options.Today));
+        var shared = new SharedDifferences(Reader(was), Reader(now)).Find((was.Folder, before), (now.Folder, after));
+        var pairs = BoardPairs.Find((was.Folder.Boards, before), (now.Folder.Boards, after), Numbers);
+        var scope = new ComparedScope(was, now, pairs, shared.Entries);
+        var isAll = IsWhole || wasToday != options.Today || shared.TouchesAll;
+
+        BoardPair[] looked = isAll ? [.. pairs] : [.. pairs.Where(pair => !pair.IsSame || pair.Was != pair.Now)];
+        var results = Pass(sideWas, sideNow, shared.Entries).Compare(looked);
+        if (!isAll)
+        {
+            // Whoever shares a lot or a number with them may be judged otherwise, too.
+            BoardPair[] more = scope.Beside(looked, results, Reader(now));
+            looked = [.. looked, .. more];
+            results = [.. results, .. Pass(sideWas, sideNow, shared.Entries).Compare(more)];
+        }
+
+        var (boardsWas, boardsNow) = (
+            scope.All(results.Select(result => result.Was), isEarlier: true, looked, paths => Summaries(was, sideWas, paths)),
+            scope.All(results.Select(result => result.Now), isEarlier: false, looked, paths => Summaries(now, sideNow, paths))
+        );
+        sideWas = sideWas with { Together = BoardsTogether.Compare(sideWas.Workshop, boardsWas, wasToday) };
+        sideNow = sideNow with { Together = BoardsTogether.Compare(sideNow.Workshop, boardsNow, options.Today) };
+        JudgeAgain(looked, results, sideWas, sideNow, shared.Entries);
+
+        var lots = isAll ? null : scope.Lots(results);
+        InputDifference[] inputs = [.. shared.Entries, .. results.SelectMany(result => result.Changes.Entries)];
+        var changes = SharedComparer.Compare(new(sideWas, boardsWas), new(sideNow, boardsNow), inputs, lots);
+        ImmutableArray<BoardChanges> boards =
+        [
+            .. results
+                .Select(result => result.Changes)
+                .Where(board => board.IsAny)
+                .OrderBy(board => board.Number, StringComparer.Ordinal)
+                .ThenBy(board => board.Now ?? board.Was, StringComparer.Ordinal),
+        ];
+        return new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length);
+    }
+
+    private PairPass Pass(CollectionSide sideWas, CollectionSide sideNow, IReadOnlyList<InputDifference> shared) =>
+        new((was.Folder, sideWas), (now.Folder, sideNow), shared, options);
+
+    private void JudgeAgain(
+        BoardPair[] looked,
+        PairResult[] results,
+        CollectionSide sideWas,
+        CollectionSide sideNow,
+        IReadOnlyList<InputDifference> shared
+    )
+    {
+        int[] again =
+        [
+            .. Enumerable
+                .Range(0, looked.Length)
+                .Where(at =>
+                    (results[at].Was is { } old && sideWas.Together!.Changes(old))
+                    || (results[at].Now is { } board && sideNow.Together!.Changes(board))
+                ),
+        ];
+        if (again.Length == 0)
+        {
+            return;
+        }
+
+        var judged = Pass(sideWas, sideNow, shared).Compare([.. again.Select(at => looked[at])]);
+        for (var at = 0; at < again.Length; at++)
+        {
+            results[again[at]] = judged[at];
+        }
+    }
+
+    private CollectionSide Side(ComparedSide side, DateOnly today)
+    {
+        var found = new List<Finding>();
+        var workshop = SharedFilesRun.Load(side.Folder, Reader(side), options with { Today = today }, found);
+        return new(workshop, today, [.. found], side.Folder.Files.Pictures(options)) { Stories = StoryLinks.Instance };
+    }
+
+    private FileReader Reader(ComparedSide side) => new(side.Folder, nodes, options);
+
+    // Boards that are not compared, by themselves: they are the same in both states, and only what they share with others counts.
+    private BoardSummary[] Summaries(ComparedSide side, CollectionSide judge, IReadOnlyList<string> paths) =>
+        [
+            .. new BoardPass(side.Folder, options with { Today = judge.Today }, judge.Workshop, judge.Found, null)
+                .Judge(paths, nodes)
+                .Select(result => result.Summary)
+                .OfType<BoardSummary>(),
+        ];
+
+    private IReadOnlyList<string> Numbers(string path, bool isEarlier)
+    {
+        var read = Records.Binding.FileBinding.Board(path, Reader(isEarlier ? was : now).Read(path, FileForm.Markdown)).File;
+        return read is null ? [] : [read.Id.Value, .. read.Formerly.Select(former => former.Number.Value)];
+    }
+}
