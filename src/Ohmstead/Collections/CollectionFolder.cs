@@ -17,6 +17,16 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>Design files.</summary>
     public IReadOnlyList<string> Designs { get; } = designs;
 
+    /// <summary>Folders of records that cannot be listed, and links in their place: what lies in them is not known.</summary>
+    public IEnumerable<string> Closed => Boards.Concat(Designs).Where(path => !path.EndsWith(".md", StringComparison.Ordinal));
+
+    /// <summary>What is told, and nothing written, where what is written hangs on all records being known; null where they are.</summary>
+    public string? WhyNotWhole =>
+        Closed.FirstOrDefault() is { } closed
+            ? $"{closed} cannot be listed, so it is not known which records there are; nothing was written. Look at its permissions, or put "
+                + "the folder itself there"
+            : null;
+
     /// <summary>The other boards of the collection, where only some are looked at; else null.</summary>
     public Neighbours? Beside { get; private init; }
 

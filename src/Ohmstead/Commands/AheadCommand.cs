@@ -84,7 +84,8 @@ internal sealed class AheadCommand(Terminal terminal)
             progress.Dispose();
             var last = parsed.GetValue(until) ?? options.Today.AddYears(1);
             var items = YearAhead.List(result.Workshop, result.Boards, options.Today, last);
-            if (target is not null)
+            var isIncomplete = result.Findings.Any(FileReader.IsPassedOver);
+            if (target is not null && !isIncomplete)
             {
                 using var written = new PageBuffer();
                 AheadCalendar.Write(written, result.Workshop.Collection.Name, items, options.Today);
@@ -96,6 +97,11 @@ internal sealed class AheadCommand(Terminal terminal)
             if (exit != ExitCode.Clean)
             {
                 terminal.Error.WriteLine("some records have errors, so something may be missing here; see ohmstead check");
+            }
+
+            if (target is not null && isIncomplete)
+            {
+                terminal.Error.WriteLine("the calendar would lack what cannot be read, so it was not written");
             }
 
             return exit;

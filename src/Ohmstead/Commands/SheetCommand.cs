@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Sheets;
@@ -70,6 +71,12 @@ internal sealed class SheetCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
+            if (WhyIncomplete(found) is { } incomplete)
+            {
+                terminal.Error.WriteLine(Printable.Escape(incomplete));
+                return ExitCode.Incomplete;
+            }
+
             using var buffer = new PageBuffer();
             BenchSheet.Write(
                 buffer,
@@ -84,4 +91,13 @@ internal sealed class SheetCommand(Terminal terminal)
         });
         return command;
     }
+
+    // A sheet that lacks parts sends somebody to the bench with half of the work.
+    private static string? WhyIncomplete(FoundBoard found) =>
+        found.Findings.FirstOrDefault(FileReader.IsPassedOver) is { } closed
+            ? $"{closed.Place.Path}: {closed.Message}; the sheet would lack what stands there, so it was not written"
+        : found.Board.Board.Design is { } design && !found.Workshop.Designs.ContainsKey(design.Value)
+            ? $"the design '{design.Value}' of {found.Board.Board.Id.Value} was not read; the sheet would lack its parts, so it was not written; "
+                + "ohmstead check tells why"
+        : null;
 }

@@ -87,6 +87,12 @@ internal sealed class StartBoardCommand(Terminal terminal)
     private int Start(ParseResult parsed, CollectionFolder files, RunOptions run)
     {
         var wanted = parsed.GetValue(number)!;
+        if (files.WhyNotWhole is { } closed)
+        {
+            terminal.Error.WriteLine(Printable.Escape(closed));
+            return ExitCode.Incomplete;
+        }
+
         var boards = KnownBoards.In(files);
         var (known, fault) = Design(parsed.GetValue(design), files, run);
         fault ??= NameRules.Fault(wanted) is { } problem

@@ -103,6 +103,12 @@ internal sealed partial class TakeInCommand(Terminal terminal)
 
     private int Take(ParseResult parsed, CollectionFolder files, RunOptions run)
     {
+        if (files.WhyNotWhole is { } closed)
+        {
+            terminal.Error.WriteLine(Printable.Escape(closed));
+            return ExitCode.Incomplete;
+        }
+
         var place = MapPlace.Find(parsed.GetValue(map), files.Root);
         var (kept, text, fault, next) = place.Read();
         if (kept is null)
