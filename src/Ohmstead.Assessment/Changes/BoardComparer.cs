@@ -20,7 +20,7 @@ public static class BoardComparer
     {
         var changes = ImmutableArray.CreateBuilder<Change>();
         Add(changes, new(ChangeKind.State, string.Empty, Told(was), Told(now)));
-        AddListed(changes, ChangeKind.Reason, was.Reasons, now.Reasons, reason => (reason.At, reason.Told));
+        AddListed(changes, ChangeKind.Reason, was.Reasons, now.Reasons, reason => (reason.At, WithoutPlace(reason.Told)));
         VerdictComparer.AddTo(changes, was, now, earlier);
         Add(changes, new(ChangeKind.LookAgain, string.Empty, Day(was.LookAgain), Day(now.LookAgain)));
         AddByPlace(changes, ChangeKind.Life, Lives(was), Lives(now));
@@ -28,6 +28,16 @@ public static class BoardComparer
         Add(changes, new(ChangeKind.Whereabouts, string.Empty, was.Whereabouts.Told, now.Whereabouts.Told));
         AddListed(changes, ChangeKind.Finding, was.Reported, now.Reported, finding => (null, Told(finding)));
         return changes.DrainToImmutable();
+    }
+
+    // A reason that is a finding names its check and its place: the place moves with every entry above it.
+    private static string WithoutPlace(string told)
+    {
+        var (open, end) = (told.LastIndexOf('['), told.LastIndexOf(']'));
+        var comma = open < 0 ? -1 : told.IndexOf(", ", open, StringComparison.Ordinal);
+        return comma < 0 || end < comma || !told.AsSpan(comma, end - comma).Contains(" line ", StringComparison.Ordinal)
+            ? told
+            : told.Remove(comma, end - comma);
     }
 
     /// <summary>A finding as it is told where lines do not count.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Changes;
@@ -31,6 +32,8 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     {
         var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
         var (before, after) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
+        Share(was, now, after);
+        Share(now, was, before);
         var (sideWas, sideNow) = (Side(was, wasToday), Side(now, options.Today));
         var shared = new SharedDifferences(Reader(was), Reader(now)).Find((was.Folder, before), (now.Folder, after));
         var pairs = BoardPairs.Find((was.Folder.Boards, before), (now.Folder.Boards, after), Numbers);
@@ -67,6 +70,18 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
                 .ThenBy(board => board.Now ?? board.Was, StringComparer.Ordinal),
         ];
         return new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length);
+    }
+
+    // What is the same in a folder is read from there.
+    private static void Share(ComparedSide side, ComparedSide other, IReadOnlyDictionary<string, string> names)
+    {
+        if (side.Folder.Files is RevisionFiles revision && other.Folder.Files is not RevisionFiles)
+        {
+            revision.Elsewhere = (
+                other.Folder.Files,
+                names.DistinctBy(pair => pair.Value).ToFrozenDictionary(pair => pair.Value, pair => pair.Key, StringComparer.Ordinal)
+            );
+        }
     }
 
     private PairPass Pass(CollectionSide sideWas, CollectionSide sideNow, IReadOnlyList<InputDifference> shared) =>

@@ -10,7 +10,13 @@ namespace Ohmstead.Comparing;
 /// <param name="objects">Their contents.</param>
 internal sealed class RevisionFiles(IReadOnlyDictionary<string, GitEntry> entries, GitObjects objects) : IRecordFiles
 {
+    private readonly IReadOnlyDictionary<string, GitEntry> entries = entries;
+
     private static readonly string[] NoRecords = ["README.md", "DEVELOPERS.md"];
+
+    /// <summary>Where else contents lie, by their names: in the folder that is compared, where they are read without asking git, and in a
+    /// clone without contents at all.</summary>
+    public (IRecordFiles Files, IReadOnlyDictionary<string, string> ByName)? Elsewhere { get; set; }
 
     /// <inheritdoc/>
     public bool Has(string name) =>
@@ -60,7 +66,15 @@ internal sealed class RevisionFiles(IReadOnlyDictionary<string, GitEntry> entrie
 
     private sealed class RevisionBytes(RevisionFiles files, ReadingLimits limits) : IFileBytes
     {
-        public (ReadOnlyMemory<byte> Bytes, NodeReading? Refused) Open(string path) => files.Open(path, limits);
+        private readonly IFileBytes? elsewhere = files.Elsewhere?.Files.ForWorker(limits);
+
+        public (ReadOnlyMemory<byte> Bytes, NodeReading? Refused) Open(string path) =>
+            elsewhere is not null
+            && files.entries.GetValueOrDefault(path) is { Kind: GitEntryKind.File } entry
+            && files.Elsewhere!.Value.ByName.TryGetValue(entry.Id, out var other)
+            && elsewhere.Open(other) is (var bytes, null)
+                ? (bytes, null)
+                : files.Open(path, limits);
     }
 
     private (ReadOnlyMemory<byte> Bytes, NodeReading? Refused) Open(string path, ReadingLimits limits)
@@ -75,10 +89,14 @@ internal sealed class RevisionFiles(IReadOnlyDictionary<string, GitEntry> entrie
             return (default, FileReader.RefusedLink(path));
         }
 
-        return entry.Kind == GitEntryKind.Repository
-                ? (default, FileReader.Refused(path, "it is another repository", "put the file itself there"))
-            : entry.Length > limits.FileBytes ? (default, FileReader.RefusedLarge(path, entry.Length, limits))
-            : objects.Read(entry.Id) is { } bytes ? (bytes, null)
+        if (entry.Kind == GitEntryKind.Repository)
+        {
+            return (default, FileReader.Refused(path, "it is another repository", "put the file itself there"));
+        }
+
+        var (bytes, length) = objects.Read(entry.Id, limits.FileBytes);
+        return bytes is not null ? (bytes, null)
+            : length > limits.FileBytes ? (default, FileReader.RefusedLarge(path, length, limits))
             : (default, FileReader.Refused(path, "this clone does not hold its content", "fetch it: git fetch --refetch"));
     }
 }

@@ -15,6 +15,9 @@ internal sealed class RevisionPictures(IReadOnlyDictionary<string, GitEntry> ent
     // What Git LFS keeps elsewhere is named in the repository by a few lines that begin so; how the picture looks is then not known.
     private static readonly byte[] Elsewhere = Encoding.ASCII.GetBytes("version https://git-lfs.github.com/spec/");
 
+    // A picture beyond this is refused by its length on the disk as well; nothing is said of it here.
+    private const long Most = 256L << 20;
+
     private readonly ConcurrentDictionary<string, PictureFault?> faults = new(StringComparer.Ordinal);
 
     /// <inheritdoc/>
@@ -45,7 +48,11 @@ internal sealed class RevisionPictures(IReadOnlyDictionary<string, GitEntry> ent
 
     private PictureFault? Look(string path)
     {
-        if (!entries.TryGetValue(path, out var entry) || objects.Read(entry.Id) is not { } bytes || bytes.AsSpan().StartsWith(Elsewhere))
+        if (
+            !entries.TryGetValue(path, out var entry)
+            || objects.Read(entry.Id, Most) is not { Bytes: { } bytes }
+            || bytes.AsSpan().StartsWith(Elsewhere)
+        )
         {
             return null;
         }

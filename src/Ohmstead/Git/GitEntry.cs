@@ -17,5 +17,4 @@ internal enum GitEntryKind
 /// <param name="Path">The path from the folder that was asked for, with forward slashes.</param>
 /// <param name="Kind">What it is.</param>
 /// <param name="Id">The name of its content: equal for equal bytes.</param>
-/// <param name="Length">How many bytes it has; 0 for another repository.</param>
-internal sealed record GitEntry(string Path, GitEntryKind Kind, string Id, long Length);
+internal sealed record GitEntry(string Path, GitEntryKind Kind, string Id);

@@ -6,63 +6,144 @@ using Ohmstead.Electronics;
 namespace Ohmstead.Git;
 
 /// <summary>Reads contents by their names out of one process of git, one after the other; several threads may ask.</summary>
-/// <remarks>Contents are asked for by name and never by path: a path may hold a line end, and what is asked for is told by lines.</remarks>
+/// <remarks>
+/// Contents are asked for by name and never by path: a path may hold a line end, and what is asked for is told by lines. Where a clone does
+/// not hold a content, and whoever it came from cannot be asked, git ends; another process goes on with the next.
+/// </remarks>
 internal sealed class GitObjects : IDisposable
 {
-    private readonly Process process;
+    private readonly GitProcess git;
     private readonly Lock turn = new();
-    private readonly BufferedStream output;
+    private (Process Process, BufferedStream Output)? running;
 
-    private GitObjects(Process process)
+    private GitObjects(GitProcess git, Process process)
     {
-        this.process = process;
-        output = new(process.StandardOutput.BaseStream, 64 << 10);
-        // Whatever it has to say is said by the answer that does not come; it must not wait for somebody to listen.
-        process.ErrorDataReceived += (_, _) => { };
-        process.BeginErrorReadLine();
+        this.git = git;
+        running = Listen(process);
     }
 
     /// <summary>Starts the process.</summary>
     public static Outcome<GitObjects> Start(GitProcess git) =>
-        git.Start("cat-file", "--batch").Is(out var process, out var why)
-            ? Outcome<GitObjects>.From(new(process))
-            : Outcome<GitObjects>.Refused(why);
+        Begin(git).Is(out var process, out var why) ? Outcome<GitObjects>.From(new(git, process)) : Outcome<GitObjects>.Refused(why);
 
-    /// <summary>The bytes of a content; null when the repository does not have it, as in a clone without contents.</summary>
+    /// <summary>The bytes of a content and how many they are. There are none when the repository does not have it, as in a clone without
+    /// contents, or when they are more than wanted.</summary>
     /// <param name="id">Its name, of hexadecimal digits.</param>
-    public byte[]? Read(string id)
+    /// <param name="most">How many bytes are wanted at most.</param>
+    public (byte[]? Bytes, long Length) Read(string id, long most)
     {
         lock (turn)
         {
-            process.StandardInput.BaseStream.Write(Encoding.ASCII.GetBytes(id + "\n"));
-            process.StandardInput.BaseStream.Flush();
-            var head = Line().Split(' ');
-            if (head.Length != 3 || !int.TryParse(head[2], NumberStyles.None, CultureInfo.InvariantCulture, out var length))
+            if (running is null && Begin(git).Is(out var process, out _))
             {
-                return null;
+                running = Listen(process);
             }
 
-            var bytes = new byte[length];
-            output.ReadExactly(bytes);
-            _ = output.ReadByte();
-            return bytes;
+            if (running is not var (asked, output))
+            {
+                return (null, 0);
+            }
+
+            try
+            {
+                asked.StandardInput.BaseStream.Write(Encoding.ASCII.GetBytes(id + "\n"));
+                asked.StandardInput.BaseStream.Flush();
+                if (Line(output) is { } head)
+                {
+                    return Answer(head, output, most);
+                }
+            }
+            catch (IOException)
+            {
+                // It has ended while it was asked.
+            }
+
+            End();
+            return (null, 0);
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose()
+    public void Dispose() => End();
+
+    private static Outcome<Process> Begin(GitProcess git) => git.Start("cat-file", "--batch");
+
+    private static (Process, BufferedStream) Listen(Process process)
     {
-        process.StandardInput.Close();
-        output.Dispose();
-        process.WaitForExit();
-        process.Dispose();
+        // Whatever it has to say is said by the answer that does not come; it must not wait for somebody to listen.
+        process.ErrorDataReceived += (_, _) => { };
+        process.BeginErrorReadLine();
+        return (process, new(process.StandardOutput.BaseStream, 64 << 10));
     }
 
-    private string Line()
+    private void End()
+    {
+        if (running is not var (process, output))
+        {
+            return;
+        }
+
+        running = null;
+        using (process)
+        {
+            try
+            {
+                process.StandardInput.Close();
+            }
+            catch (IOException)
+            {
+                // What was not taken any more is not missed.
+            }
+
+            output.Dispose();
+            process.WaitForExit();
+        }
+    }
+
+    private static (byte[]? Bytes, long Length) Answer(string line, BufferedStream output, long most)
+    {
+        var head = line.Split(' ');
+        if (head.Length != 3 || !long.TryParse(head[2], NumberStyles.None, CultureInfo.InvariantCulture, out var length))
+        {
+            return (null, 0);
+        }
+
+        var bytes = length <= Math.Min(most, Array.MaxLength) ? new byte[length] : null;
+        if (bytes is not null)
+        {
+            output.ReadExactly(bytes);
+        }
+        else
+        {
+            Skip(output, length);
+        }
+
+        _ = output.ReadByte();
+        return (bytes, length);
+    }
+
+    private static void Skip(BufferedStream output, long length)
+    {
+        var rest = new byte[64 << 10];
+        while (length > 0)
+        {
+            var part = rest.AsSpan(0, (int)Math.Min(length, rest.Length));
+            output.ReadExactly(part);
+            length -= part.Length;
+        }
+    }
+
+    // Null when it ends before a line does.
+    private static string? Line(BufferedStream output)
     {
         var line = new StringBuilder();
-        for (var next = output.ReadByte(); next >= 0 && next != '\n'; next = output.ReadByte())
+        for (var next = output.ReadByte(); next != '\n'; next = output.ReadByte())
         {
+            if (next < 0)
+            {
+                return null;
+            }
+
             line.Append((char)next);
         }
 

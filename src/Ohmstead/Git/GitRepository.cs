@@ -75,9 +75,10 @@ internal sealed class GitRepository
     /// <param name="commit">The commit.</param>
     public Outcome<IReadOnlyList<GitEntry>> Files(string commit)
     {
+        // Lengths are not asked for: in a clone without contents that would fetch them.
         // From the folder alone: what lies beside a collection is nobody's business.
         var tree = prefix.Length == 0 ? commit : $"{commit}:{prefix.TrimEnd('/')}";
-        if (!git.Read("ls-tree", "-r", "-z", "--long", "--full-tree", tree).Is(out var bytes, out var why))
+        if (!git.Read("ls-tree", "-r", "-z", "--full-tree", tree).Is(out var bytes, out var why))
         {
             return prefix.Length > 0 && why.Contains("Not a valid object name", StringComparison.Ordinal)
                 ? Outcome<IReadOnlyList<GitEntry>>.From([])
@@ -97,7 +98,7 @@ internal sealed class GitRepository
     /// <summary>Starts to read contents.</summary>
     public Outcome<GitObjects> Objects() => GitObjects.Start(git);
 
-    // 100644 blob 1f2e…     123<tab>path
+    // 100644 blob 1f2e…<tab>path
     private static GitEntry Entry(string line)
     {
         var tab = line.IndexOf('\t', StringComparison.Ordinal);
@@ -108,6 +109,6 @@ internal sealed class GitRepository
             "160000" => GitEntryKind.Repository,
             _ => GitEntryKind.File,
         };
-        return new(line[(tab + 1)..], kind, head[2], long.TryParse(head[3], CultureInfo.InvariantCulture, out var length) ? length : 0);
+        return new(line[(tab + 1)..], kind, head[2]);
     }
 }

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Records.Entries;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Output.Changes;
 
@@ -25,17 +26,22 @@ internal static class ChangeLines
         }
 
         var all = changes.Boards.SelectMany(board => board.Changes).Concat(changes.Shared).ToArray();
-        var parts = ChangeKinds
-            .All.Select(kind => (Kind: kind, Count: all.Count(change => change.Kind == kind)))
-            .Where(pair => pair.Count > 0 && pair.Kind != ChangeKind.Reason)
-            .Select(pair => $"{Number(pair.Count)} {Plural(pair.Kind, pair.Count)}");
+        string[] parts =
+        [
+            .. ChangeKinds
+                .All.Select(kind => (Kind: kind, Count: all.Count(change => change.Kind == kind)))
+                .Where(pair => pair.Count > 0 && pair.Kind != ChangeKind.Reason)
+                .Select(pair => $"{Number(pair.Count)} {Plural(pair.Kind, pair.Count)}"),
+        ];
         var told = string.Join(", ", parts);
         var rewritten = changes.Rewritten.Count();
         var added = changes.Boards.Sum(board => board.Readings.Length);
         string?[] sentences =
         [
             rewritten > 0 ? $"{Number(rewritten)} of what was once measured {(rewritten == 1 ? "is" : "are")} not as it was" : null,
-            told.Length > 0 ? $"{told} differ" : null,
+            told.Length > 0
+                ? $"{told} {(parts is [var only] && only.StartsWith("1 ", StringComparison.Ordinal) ? "differs" : "differ")}"
+                : null,
             added > 0 ? $"{Number(added)} {(added == 1 ? "reading is" : "readings are")} new" : null,
             told.Length == 0 && added == 0 ? "entries differ, and no verdict" : null,
             $"{Boards(changes.Same)} as {(changes.Same == 1 ? "it was" : "they were")}",
@@ -101,14 +107,19 @@ internal static class ChangeLines
     public static string Entry(InputDifference input)
     {
         var (was, now) = (input.Entry.Was, input.Entry.Now);
-        var place = now is not null ? $"{input.Now}:{Number(now.Spot.Line)}" : $"{input.Was}:{Number(was!.Spot.Line)}";
         return input.Entry.Status switch
         {
-            EntryStatus.New => $"{place}: new {now!.Told}{Said(now)}",
-            EntryStatus.Gone => $"{was!.Told} is gone; {place} said{Said(was)}",
-            _ => $"{place}: {now!.Told}: {string.Join(", ", input.Entry.Facts.Select(Fact))}",
+            EntryStatus.New => $"{At(input.Now, now!.Spot)}: new {now.Told}{Said(now)}",
+            EntryStatus.Gone => $"{was!.Told} is gone; {At(input.Was, was.Spot)} said{Said(was)}",
+            // The line of what differs, which may stand far below the beginning of its entry.
+            _ => $"{At(input.Now, (input.Entry.Facts[0].Now ?? input.Entry.Facts[0].Was!).Spot)}: {Of(now!)}"
+                + string.Join(", ", input.Entry.Facts.Select(Fact)),
         };
     }
+
+    private static string Of(RecordEntry entry) => entry.Kind == EntryKind.Head ? string.Empty : $"{entry.Told}: ";
+
+    private static string At(string? path, Spot spot) => $"{path}:{Number(spot.Line)}";
 
     private static string Head(BoardChanges board)
     {
@@ -191,19 +202,17 @@ internal static class ChangeLines
 
     private static string Plural(ChangeKind kind, int count)
     {
-        var words = ChangeKinds.Words(kind);
-        return count == 1
-            ? words
-            : kind switch
-            {
-                ChangeKind.LookAgain => "days of the next look",
-                ChangeKind.Life => "lives",
-                ChangeKind.Need => "parts to find",
-                ChangeKind.Drawer => "lots in the drawer",
-                ChangeKind.Whereabouts => "places of boards",
-                ChangeKind.Due => "dues",
-                _ => words + "s",
-            };
+        var (one, many) = kind switch
+        {
+            ChangeKind.LookAgain => ("day of the next look", "days of the next look"),
+            ChangeKind.Life => ("life", "lives"),
+            ChangeKind.Need => ("part to find", "parts to find"),
+            ChangeKind.Drawer => ("lot in the drawer", "lots in the drawer"),
+            ChangeKind.Whereabouts => ("place of a board", "places of boards"),
+            ChangeKind.Due => ("due day", "due days"),
+            _ => (ChangeKinds.Words(kind), ChangeKinds.Words(kind) + "s"),
+        };
+        return count == 1 ? one : many;
     }
 
     private static string Boards(int count) => $"{Number(count)} {(count == 1 ? "board is" : "boards are")}";

@@ -1,0 +1,202 @@
+using Ohmstead.Tests.Support;
+
+namespace Ohmstead.Tests.Comparing;
+
+/// <summary>Revisions are read out of every form of repository, and nothing that a repository brings along is started.</summary>
+public sealed class RepositoryTests
+{
+    private const string Board = "boards/SP-0007.md";
+    private const string Told = "  verdict  C3 capacitance 41.8 µF of 2026-02-28: was outside, now inside\n";
+
+    public static TheoryData<string, string[]> Forms { get; } = new() { { "plain", [] }, { "SHA-256", ["--object-format=sha256"] } };
+
+    [Theory]
+    [MemberData(nameof(Forms))]
+    public void The_last_commit_is_held_against_the_files_as_they_lie(string form, string[] init)
+    {
+        using var copy = GitFolder.Committed(init);
+        Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(copy.Root).Out);
+        Rewrite(copy.Root);
+        Assert.True(Changes(copy.Root).Out.Contains(Told, StringComparison.Ordinal), form);
+    }
+
+    [Fact]
+    public void A_branch_is_held_against_where_it_left_the_other()
+    {
+        using var copy = GitFolder.Committed("--initial-branch=main");
+        GitFolder.Git(copy.Root, "checkout", "--quiet", "-b", "bench");
+        Rewrite(copy.Root);
+        GitFolder.Commit(copy.Root, "read again");
+        GitFolder.Git(copy.Root, "checkout", "--quiet", "main");
+        copy.Write(
+            "collection.yaml",
+            copy.Read("collection.yaml").Replace("decision: guarded", "decision: simple", StringComparison.Ordinal)
+        );
+        GitFolder.Commit(copy.Root, "another rule");
+
+        // From main to the branch both differ; from where they parted only what the branch did.
+        Assert.Contains("because of the rule", Changes(copy.Root, "main", "bench").Out, StringComparison.Ordinal);
+        var apart = Changes(copy.Root, "main...bench").Out;
+        Assert.Contains(Told, apart, StringComparison.Ordinal);
+        Assert.DoesNotContain("because of the rule", apart, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_collection_in_a_folder_of_its_repository_is_looked_at_alone()
+    {
+        using var whole = CollectionCopy.Empty();
+        Directory.CreateDirectory(whole.At("museum/records"));
+        CollectionCopy.Put(whole.At("museum/records"));
+        whole.Write("boards/other.md", "---\nboard: X-1\ntitle: another collection\n---\n");
+        GitFolder.Git(whole.Root, "init", "--quiet");
+        GitFolder.Commit(whole.Root, "as it was");
+        Rewrite(whole.At("museum/records"));
+        var told = Changes(whole.At("museum/records")).Out;
+        Assert.Contains(Told, told, StringComparison.Ordinal);
+        Assert.DoesNotContain("X-1", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_worktree_whose_git_folder_is_a_file_is_read()
+    {
+        using var copy = GitFolder.Committed();
+        using var beside = CollectionCopy.Empty();
+        GitFolder.Git(copy.Root, "worktree", "add", "--quiet", beside.At("tree"));
+        Assert.True(File.Exists(beside.At("tree/.git")));
+        Rewrite(beside.At("tree"));
+        Assert.Contains(Told, Changes(beside.At("tree")).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_shallow_clone_says_that_its_history_begins_later()
+    {
+        using var copy = GitFolder.Committed("--initial-branch=main");
+        Rewrite(copy.Root);
+        GitFolder.Commit(copy.Root, "read again");
+        using var beside = CollectionCopy.Empty();
+        GitFolder.Git(beside.Root, "clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
+        Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(beside.At("clone")).Out);
+        var run = Changes(beside.At("clone"), "HEAD~1");
+        Assert.Equal(
+            (2, "git knows no commit 'HEAD~1' here; the history of this clone begins later: fetch more of it\n"),
+            (run.Exit, run.Error)
+        );
+    }
+
+    [Fact]
+    public void A_clone_without_contents_starts_no_network()
+    {
+        using var copy = GitFolder.Committed("--initial-branch=main");
+        GitFolder.Git(copy.Root, "config", "uploadpack.allowFilter", "true");
+        using var beside = CollectionCopy.Empty();
+        GitFolder.Git(beside.Root, "clone", "--quiet", "--filter=blob:none", "--no-checkout", "file://" + copy.Root, "clone");
+        // Where it came from is not there any more: whoever asks for it would fail.
+        Directory.Move(copy.Root, copy.Root + ".away");
+        try
+        {
+            // What is the same is read where it lies; what is not cannot be had.
+            var away = copy.Root + ".away";
+            Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(beside.At("clone"), "HEAD", away).Out);
+            Rewrite(away);
+            Assert.Contains(
+                "SP-0007  was cannot be read, now fit to run\n",
+                Changes(beside.At("clone"), "HEAD", away).Out,
+                StringComparison.Ordinal
+            );
+        }
+        finally
+        {
+            Directory.Move(copy.Root + ".away", copy.Root);
+        }
+    }
+
+    [Fact]
+    public void Another_repository_in_the_place_of_a_file_is_no_record()
+    {
+        using var copy = GitFolder.Committed();
+        using var other = GitFolder.Committed();
+        GitFolder.Git(copy.Root, "-c", "protocol.file.allow=always", "submodule", "--quiet", "add", other.Root, "boards/SP-9999.md");
+        GitFolder.Commit(copy.Root, "with another");
+        var run = Changes(copy.Root, "HEAD~1", "HEAD");
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("SP-9999  new: cannot be read\n", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Names_with_line_ends_quotes_and_umlauts_are_read()
+    {
+        using var copy = CollectionCopy.Make();
+        string[] names = ["Prüfling.md", "a \"quoted\" one.md", "two\nlines.md", "tab\there.md", "$(touch marker).md"];
+        for (var nth = 0; nth < names.Length; nth++)
+        {
+            copy.Write("boards/" + names[nth], copy.Read(Board).Replace("SP-0007", $"SP-70{nth}", StringComparison.Ordinal));
+        }
+
+        GitFolder.Git(copy.Root, "init", "--quiet");
+        GitFolder.Commit(copy.Root, "odd names");
+        Assert.Equal("nothing differs in meaning; 25 boards are as they were\n", Changes(copy.Root).Out);
+        foreach (var name in names)
+        {
+            Rewrite(copy.Root, "boards/" + name);
+        }
+
+        var told = Changes(copy.Root).Out;
+        Assert.Equal(5, told.Split(Told).Length - 1);
+        Assert.False(File.Exists(copy.At("marker")));
+    }
+
+    [Fact]
+    public void Nothing_that_a_repository_brings_along_is_started()
+    {
+        using var copy = GitFolder.Committed();
+        var marker = copy.At("marker");
+        copy.Write("touch.sh", $"#!/bin/sh\ntouch '{marker}'\n");
+        File.SetUnixFileMode(copy.At("touch.sh"), UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
+        foreach (
+            var key in new[] { "core.fsmonitor", "core.pager", "diff.external", "diff.x.textconv", "filter.x.smudge", "filter.x.clean" }
+        )
+        {
+            GitFolder.Git(copy.Root, "config", key, copy.At("touch.sh"));
+        }
+
+        copy.Write(".gitattributes", "*.md diff=x filter=x\n");
+        foreach (var hook in new[] { "post-checkout", "post-index-change", "reference-transaction", "pre-commit" })
+        {
+            copy.Write(".git/hooks/" + hook, copy.Read("touch.sh"));
+            File.SetUnixFileMode(copy.At(".git/hooks/" + hook), UnixFileMode.UserRead | UnixFileMode.UserExecute);
+        }
+
+        Rewrite(copy.Root);
+        Assert.Contains(Told, Changes(copy.Root).Out, StringComparison.Ordinal);
+        Assert.False(File.Exists(marker));
+    }
+
+    [Fact]
+    public void A_revision_that_looks_like_an_option_is_a_revision()
+    {
+        using var copy = GitFolder.Committed();
+        var run = Run.Of("changes", "--in", copy.Root, "--as-of", "2026-11-25", "--", "--output=marker");
+        Assert.Equal((2, "git knows no commit '--output=marker' here\n"), (run.Exit, run.Error));
+        Assert.False(File.Exists(copy.At("marker")));
+    }
+
+    [Fact]
+    public void Where_there_is_no_repository_git_says_so_itself()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Changes(copy.Root);
+        Assert.Equal(2, run.Exit);
+        Assert.StartsWith("there is no folder 'HEAD', and git says: fatal: not a git repository", run.Error, StringComparison.Ordinal);
+    }
+
+    private static void Rewrite(string root, string path = Board)
+    {
+        var file = Path.Combine(root, path);
+        var text = File.ReadAllText(file);
+        Assert.Contains("31.8 µF", text, StringComparison.Ordinal);
+        File.WriteAllText(file, text.Replace("31.8 µF", "41.8 µF", StringComparison.Ordinal));
+    }
+
+    private static Run Changes(string folder, params string[] revisions) =>
+        Run.Of(["changes", .. revisions, "--in", folder, "--as-of", "2026-11-25"]);
+}
