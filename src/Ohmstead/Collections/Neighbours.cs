@@ -17,6 +17,9 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
     private readonly HashSet<string> numbers = new(StringComparer.Ordinal);
     private IReadOnlyList<BoardSummary> found = [];
 
+    /// <summary>The lots that count; null for all.</summary>
+    public IReadOnlySet<string>? Lots { get; init; }
+
     /// <summary>Whether a file is that of another board.</summary>
     public bool Holds(string path) => all.Contains(path);
 
@@ -46,7 +49,7 @@ internal sealed class Neighbours(IReadOnlyList<string> paths)
 
             foreach (var (lot, _) in board.Fittings)
             {
-                isNew |= lots.Add(lot);
+                isNew |= Lots?.Contains(lot) != false && lots.Add(lot);
             }
         }
 

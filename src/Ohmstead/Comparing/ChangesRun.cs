@@ -37,7 +37,8 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
         var (sideWas, sideNow) = (Side(was, wasToday), Side(now, options.Today));
         var shared = new SharedDifferences(Reader(was), Reader(now)).Find((was.Folder, before), (now.Folder, after));
         var pairs = BoardPairs.Find((was.Folder.Boards, before), (now.Folder.Boards, after), Numbers);
-        var scope = new ComparedScope(was, now, pairs, shared.Entries);
+        var ties = new LotsThatMatter([sideWas.Workshop, sideNow.Workshop], now.Folder, options);
+        var scope = new ComparedScope((was, now), pairs, shared.Entries, ties);
         var isAll = IsWhole || wasToday != options.Today || shared.TouchesAll;
 
         BoardPair[] looked = isAll ? [.. pairs] : [.. pairs.Where(pair => !pair.IsSame || pair.Was != pair.Now)];
@@ -51,8 +52,8 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
         }
 
         var (boardsWas, boardsNow) = (
-            scope.All(results.Select(result => result.Was), isEarlier: true, looked, paths => Summaries(was, sideWas, paths)),
-            scope.All(results.Select(result => result.Now), isEarlier: false, looked, paths => Summaries(now, sideNow, paths))
+            scope.All(results, isEarlier: true, looked, paths => Summaries(was, sideWas, paths)),
+            scope.All(results, isEarlier: false, looked, paths => Summaries(now, sideNow, paths))
         );
         sideWas = sideWas with { Together = BoardsTogether.Compare(sideWas.Workshop, boardsWas, wasToday) };
         sideNow = sideNow with { Together = BoardsTogether.Compare(sideNow.Workshop, boardsNow, options.Today) };
