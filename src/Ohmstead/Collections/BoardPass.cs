@@ -5,6 +5,7 @@ using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
+using Ohmstead.Records.Days;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
@@ -83,7 +84,7 @@ internal sealed class BoardPass(
 
     private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<JudgedBoard>? page)
     {
-        var (board, findings) = Read(path, reader, schemas);
+        var (board, findings) = Read(path, reader, schemas, options.UpTo);
         if (board is null)
         {
             return new(null, findings);
@@ -103,10 +104,18 @@ internal sealed class BoardPass(
     }
 
     // By itself, so that nothing holds the nodes once it has returned.
-    private static (BoardFile? Board, ImmutableArray<Finding> Findings) Read(string path, FileReader reader, SchemaOpinion schemas)
+    private static (BoardFile? Board, ImmutableArray<Finding> Findings) Read(
+        string path,
+        FileReader reader,
+        SchemaOpinion schemas,
+        RecordsUpTo? upTo
+    )
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
-        return (read.File, schemas.Add(path, text, FileShapes.Board, read.Findings));
+        return (
+            read.File is { } board && upTo is not null ? upTo.Board(board) : read.File,
+            schemas.Add(path, text, FileShapes.Board, read.Findings)
+        );
     }
 }

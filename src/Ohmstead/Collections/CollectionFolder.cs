@@ -64,6 +64,15 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
             Beside = boards.Count == 0 ? null : new([.. Boards.Except(boards, StringComparer.Ordinal)]),
         };
 
+    /// <summary>A collection that has these boards and no other.</summary>
+    public CollectionFolder Having(IReadOnlyList<string> boards) =>
+        new(Root, boards, Designs)
+        {
+            Also = Also,
+            Files = Files,
+            Beside = Beside,
+        };
+
     /// <summary>A collection with one file at its root more, which need not be on disk yet.</summary>
     public CollectionFolder With(string name) => new(Root, Boards, Designs) { Beside = Beside, Also = name };
 

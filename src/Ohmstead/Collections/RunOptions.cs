@@ -1,5 +1,6 @@
 using System.Collections.Frozen;
 using Ohmstead.Assessment.Obligations;
+using Ohmstead.Records.Days;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Collections;
@@ -13,6 +14,9 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
 {
     /// <summary>Whether all that pages and lists tell is kept of each board; a check alone asks for its state and its lots.</summary>
     public bool ForPages { get; init; } = true;
+
+    /// <summary>The records as they were at the end of a day, where that is asked for; null for all that stands in them.</summary>
+    public RecordsUpTo? UpTo { get; init; }
 
     /// <summary>What an earlier run learned of all boards together: each board is judged with it. Null when nothing is known yet.</summary>
     public BoardsTogether? Together { get; init; }

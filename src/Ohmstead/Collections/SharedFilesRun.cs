@@ -12,7 +12,7 @@ internal static class SharedFilesRun
     /// <summary>What boards refer to; what was found in it is added to the list.</summary>
     public static Workshop Load(CollectionFolder folder, FileReader reader, RunOptions options, List<Finding> found)
     {
-        var workshop = WorkshopLoader.Load(folder, reader, new SchemaOpinion(options.IsThorough), found);
+        var workshop = WorkshopLoader.Load(folder, reader, options, found);
         var ofShared = new FindingList();
         ofShared.AddRange(
             CheckCatalogue.LookAtShared(CollectionUnderCheck.From(workshop, [], options.Today) with { Stories = StoryLinks.Instance })

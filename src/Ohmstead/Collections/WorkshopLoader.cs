@@ -11,11 +11,24 @@ namespace Ohmstead.Collections;
 internal static class WorkshopLoader
 {
     /// <summary>Loads the workshop; findings are added to the list.</summary>
-    public static Workshop Load(CollectionFolder folder, FileReader reader, SchemaOpinion schemas, List<Finding> findings)
+    public static Workshop Load(CollectionFolder folder, FileReader reader, RunOptions options, List<Finding> findings)
     {
+        var schemas = new SchemaOpinion(options.IsThorough);
         var collection = Load(folder.Named("collection.yaml"), FileForm.Yaml, FileShapes.Collection, FileBinding.Collection);
-        var instruments = Load(folder.Named("instruments.yaml"), FileForm.Yaml, FileShapes.Instruments, FileBinding.Instruments);
-        var stock = Load(folder.Named("stock.yaml"), FileForm.Yaml, FileShapes.Stock, FileBinding.Stock);
+        var instruments = Load(
+            folder.Named("instruments.yaml"),
+            FileForm.Yaml,
+            FileShapes.Instruments,
+            FileBinding.Instruments,
+            options.UpTo is { } then ? then.Instruments : null
+        );
+        var stock = Load(
+            folder.Named("stock.yaml"),
+            FileForm.Yaml,
+            FileShapes.Stock,
+            FileBinding.Stock,
+            options.UpTo is { } by ? by.Stock : null
+        );
         // Nothing is judged by how meters talk: what is wrong with it is told, and that is all.
         _ = Load(folder.Named("meters.yaml"), FileForm.Yaml, MeterShape.File, MeterBinding.Meters);
         var designs = new List<DesignFile>();
@@ -53,7 +66,7 @@ internal static class WorkshopLoader
                 .ToHashSet(StringComparer.Ordinal),
         };
 
-        T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind)
+        T? Load<T>(string? path, FileForm form, Shape shape, Func<string, NodeReading, FileReading<T>> bind, Func<T, T>? upTo = null)
             where T : class
         {
             if (path is null)
@@ -64,7 +77,7 @@ internal static class WorkshopLoader
             var text = reader.Read(path, form);
             var read = bind(path, text);
             findings.AddRange(schemas.Add(path, text, shape, read.Findings));
-            return read.File;
+            return read.File is { } file && upTo is not null ? upTo(file) : read.File;
         }
     }
 }

@@ -22,6 +22,7 @@ internal sealed class BoardsCommand(Terminal terminal)
           ohmstead boards --needs point-proved --sort seen --in records   whose points are not proved, the longest unseen first
           ohmstead boards --where museum --in records                   what stands there, or is lent to there
           ohmstead boards --brief --in records                          a line for each
+          ohmstead boards --on 2026-05-01 --in records                  as they stood on that day
           ohmstead boards --form csv --in records                       for a spreadsheet; json for programs
         """;
 
@@ -54,6 +55,7 @@ internal sealed class BoardsCommand(Terminal terminal)
         var brief = new Option<bool>("--brief") { Description = "One line for each board." };
         var form = ListForm.Option();
         var shared = new SharedOptions();
+        var past = new PastOptions(shared);
         var command = new Command("boards", About)
         {
             words,
@@ -65,18 +67,21 @@ internal sealed class BoardsCommand(Terminal terminal)
             brief,
             form,
             shared.AsOf,
+            past.On,
+            past.Known,
             shared.Workers,
         };
         command.SetAction(parsed =>
         {
-            if (
-                shared.Read(parsed, terminal.Error) is not { } options
-                || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
-            )
+            var folder = parsed.GetValue(shared.Folder)!;
+            var (opened, refused) = past.Open(parsed, folder, terminal.Error, () => SharedOptions.OpenBoards(folder, terminal.Error));
+            if (opened is null)
             {
-                return ExitCode.Usage;
+                return refused;
             }
 
+            using var asked = opened;
+            var (files, options) = (asked.Files, asked.Run);
             var filter = new BoardFilter(
                 parsed.GetValue(words) ?? [],
                 [.. BoardStates.All.Where(one => parsed.GetValue(state)?.Contains(BoardStates.Words(one), StringComparer.Ordinal) == true)],

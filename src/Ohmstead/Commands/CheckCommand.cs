@@ -1,7 +1,9 @@
 using System.CommandLine;
 using Ohmstead.Collections;
+using Ohmstead.Comparing;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
+using Ohmstead.Records.Findings;
 using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
@@ -26,8 +28,14 @@ internal sealed class CheckCommand(Terminal terminal)
         };
         form.AcceptOnlyFromAmong("text", "json", "annotations");
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
+        var since = new Option<string?>("--since")
+        {
+            Description = "Also hold the entries against this earlier state, a revision or a folder: what was committed is still there.",
+            HelpName = "REVISION",
+        };
         var allowEmpty = new Option<bool>("--allow-empty") { Description = "Find nothing wrong with a folder that has no records." };
         var shared = new SharedOptions();
+        var past = new PastOptions(shared);
         var command = new Command(
             "check",
             """
@@ -38,6 +46,8 @@ internal sealed class CheckCommand(Terminal terminal)
               ohmstead check records/boards/SP-0007.md                  one board
               ohmstead check records --strict                           warnings count as errors: ends with 1
               ohmstead check records --form json                        for programs
+              ohmstead check records --since main                       what was committed is still there
+              ohmstead check records --on 2026-05-01                    the bench as it was on that day
             """
         )
         {
@@ -46,22 +56,24 @@ internal sealed class CheckCommand(Terminal terminal)
             strict,
             allowEmpty,
             shared.AsOf,
+            since,
+            past.On,
+            past.Known,
             shared.Thorough,
             shared.Workers,
         };
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(form)!;
-            if (shared.Read(parsed, terminal.Error, (parsed.GetValue(paths) ?? []).FirstOrDefault()) is not { } options)
+            var named = parsed.GetValue(paths) ?? ["."];
+            var (opened, refused) = past.Open(parsed, named.FirstOrDefault() ?? ".", terminal.Error, () => Opened(named));
+            if (opened is null)
             {
-                return ExitCode.Usage;
+                return refused;
             }
 
-            if (!FolderOf(parsed.GetValue(paths) ?? ["."]).Is(out var folder, out var problem))
-            {
-                return Refuse(problem);
-            }
-
+            using var state = opened;
+            var (folder, options) = (state.Files, state.Run);
             if (
                 folder.Boards.Count == 0
                 && folder.Designs.Count == 0
@@ -77,11 +89,47 @@ internal sealed class CheckCommand(Terminal terminal)
             using var progress = new Progress(terminal, folder.Boards.Count);
             var result = new CollectionRun(folder, options with { ForPages = false }).Run(progress.Report);
             progress.Dispose();
+            if (parsed.GetValue(since) is { } earlier)
+            {
+                if (!Rewritten(earlier, folder, options).Is(out var rewritten, out var why))
+                {
+                    return Refuse(why);
+                }
+
+                result = result with { Findings = [.. result.Findings.Concat(rewritten).Order(FindingOrder.Instance)] };
+            }
+
             var exit = result.Exit(parsed.GetValue(strict));
             WriterFor(wanted, folder).Write(terminal.Out, result, folder, exit);
             return exit;
         });
         return command;
+    }
+
+    // Held against the whole collection, also where only some files of it are looked at.
+    private static Outcome<IReadOnlyList<Finding>> Rewritten(string earlier, CollectionFolder folder, RunOptions options)
+    {
+        if (!new SideOpener(folder.Root).Open(earlier, null).Is(out var sides, out var why))
+        {
+            return Outcome<IReadOnlyList<Finding>>.Refused(why);
+        }
+
+        using (sides.Was)
+        using (sides.Now)
+        {
+            return Outcome<IReadOnlyList<Finding>>.From(new CommittedEntries(sides.Was, sides.Now, options).Find());
+        }
+    }
+
+    private CollectionFolder? Opened(string[] paths)
+    {
+        if (FolderOf(paths).Is(out var folder, out var problem))
+        {
+            return folder;
+        }
+
+        Refuse(problem);
+        return null;
     }
 
     private int Refuse(string problem)

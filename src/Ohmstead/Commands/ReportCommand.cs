@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
+using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Output;
 using Ohmstead.Publishing;
@@ -30,6 +31,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             HelpName = "NAME",
         };
         var shared = new SharedOptions();
+        var past = new PastOptions(shared);
         var site = new Option<Uri?>("--site")
         {
             Description = "The address at which the pages will be found, for the links of the feed.",
@@ -45,6 +47,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
                 Examples:
                   ohmstead report records --to pages
+                  ohmstead report records --to pages --on 2026-05-01
                   ohmstead report records --to pages --site https://boards.example/ --commit 1a2b3c4
                 """
         )
@@ -54,28 +57,41 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             commit,
             site,
             shared.AsOf,
+            past.On,
+            past.Known,
             shared.Thorough,
             shared.Workers,
         };
         command.SetAction(parsed =>
         {
-            if (
-                shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is not { } options
-                || SharedOptions.OpenBoards(parsed.GetValue(folder)!, terminal.Error) is not { } files
-            )
+            var collection = parsed.GetValue(folder)!;
+            var (opened, refused) = past.Open(parsed, collection, terminal.Error, () =>
+                SharedOptions.OpenBoards(collection, terminal.Error)
+            );
+            if (opened is null)
             {
-                return ExitCode.Usage;
+                return refused;
             }
 
-            if (ReportPlace.Refusal(RealPath.Resolve(parsed.GetValue(to)!), RealPath.Resolve(files.Root)) is { } refusal)
+            using var state = opened;
+            using var lying = Lying.From(state);
+            var (files, options) = (lying.Files, state.Run);
+            if (ReportPlace.Refusal(RealPath.Resolve(parsed.GetValue(to)!), RealPath.Resolve(collection)) is { } refusal)
             {
                 terminal.Error.WriteLine(refusal);
                 return ExitCode.Usage;
             }
 
-            using var target = ReportFolder.Open(parsed.GetValue(to)!, files.Root);
+            using var target = ReportFolder.Open(parsed.GetValue(to)!, collection);
             interruption.TakeBackBy(target.Abandon);
-            var built = new ReportBuild(terminal, files, target, options, parsed.GetValue(commit), parsed.GetValue(site)).Write();
+            var built = new ReportBuild(
+                terminal,
+                files,
+                target,
+                options,
+                parsed.GetValue(commit) ?? state.Known?.Commit,
+                parsed.GetValue(site)
+            ).Write();
             var exit = built.Exit;
             new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, exit);
             foreach (var note in built.Notes)
@@ -102,5 +118,29 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
 
         result.AddError($"'{Printable.Escape(text)}' is no address of a site: give one such as https://example.org/boards/");
         return null;
+    }
+
+    // Pages are made of files that lie in a folder, with their pictures.
+    private sealed record Lying(CollectionFolder Files, string? Made) : IDisposable
+    {
+        public static Lying From(PastCollection state)
+        {
+            if (state.Known is not { } known)
+            {
+                return new(state.Files, null);
+            }
+
+            var folder = Directory.CreateTempSubdirectory("ohmstead-known-").FullName;
+            known.Extract(folder);
+            return new(CollectionFolder.Open(folder).Having(state.Files.Boards), folder);
+        }
+
+        public void Dispose()
+        {
+            if (Made is not null)
+            {
+                Directory.Delete(Made, recursive: true);
+            }
+        }
     }
 }

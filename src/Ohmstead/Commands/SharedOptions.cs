@@ -49,9 +49,13 @@ internal sealed class SharedOptions
     /// <param name="error">Told when the day is another than in UTC.</param>
     /// <param name="folder">The folder, or any file of the collection; where not given, the option's.</param>
     /// <param name="writes">True for what is written under today's day: where the zone is not known, nothing is.</param>
-    public RunOptions? Read(ParseResult parsed, TextWriter error, string? folder = null, bool writes = false)
+    public RunOptions? Read(ParseResult parsed, TextWriter error, string? folder = null, bool writes = false) =>
+        Read(parsed, error, folder, parsed.GetValue(AsOf), writes);
+
+    /// <summary>The same, on a day that another option says; null where none does.</summary>
+    public RunOptions? Read(ParseResult parsed, TextWriter error, string? folder, DateOnly? said, bool writes = false)
     {
-        if (parsed.GetValue(AsOf) is { } day)
+        if ((said ?? parsed.GetValue(AsOf)) is { } day)
         {
             return Read(parsed, day);
         }

@@ -33,6 +33,7 @@ internal sealed class WhyCommand(Terminal terminal)
         var form = TextOrJson.Make();
         var all = new Option<bool>("--all") { Description = "Tell every entry that meets something, where a board has many of a kind." };
         var shared = new SharedOptions();
+        var past = new PastOptions(shared);
         var command = new Command(
             "why",
             """
@@ -42,6 +43,7 @@ internal sealed class WhyCommand(Terminal terminal)
               ohmstead why SP-0004               a board: what stands against switching it on
               ohmstead why SP-0004 C12           a part: the reading, the limit, the arithmetic
               ohmstead why L-002                 a lot in the drawer
+              ohmstead why SP-0007 --on 2026-03-01   what was known of it at the bench on that day
             """
         )
         {
@@ -51,15 +53,20 @@ internal sealed class WhyCommand(Terminal terminal)
             shared.Folder,
             form,
             shared.AsOf,
+            past.On,
+            past.Known,
         };
         command.SetAction(parsed =>
         {
-            if (shared.Read(parsed, terminal.Error) is not { } options)
+            var folder = parsed.GetValue(shared.Folder)!;
+            var (opened, refused) = past.Open(parsed, folder, terminal.Error, () => CollectionFolder.Open(folder));
+            if (opened is null)
             {
-                return ExitCode.Usage;
+                return refused;
             }
 
-            var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
+            using var state = opened;
+            var (files, options) = (state.Files, state.Run);
             var wanted = parsed.GetValue(board)!;
             if (!BoardFinder.IsLikely(files, wanted) && new WhyLot(Line, Verdicts).Tell(files, options, wanted))
             {

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Text;
 using Ohmstead.Running;
 
@@ -170,16 +171,13 @@ internal sealed class TextFindings(int mostPerFile, int mostInAll, Palette? colo
         return width;
     }
 
-    private static SourceText? Read(CollectionFolder folder, string path)
+    private static SourceText? Read(CollectionFolder folder, string path) =>
+        folder.Files.ForWorker(ReadingLimits.Usual).Open(path) is ({ Length: > 0 } bytes, null) ? new(path, Text(bytes)) : null;
+
+    // As a file is read: without the mark of its encoding.
+    private static string Text(ReadOnlyMemory<byte> bytes)
     {
-        try
-        {
-            var info = new FileInfo(folder.Full(path));
-            return info.Exists && info.Length is > 0 and <= 16 << 20 ? new(path, File.ReadAllText(info.FullName)) : null;
-        }
-        catch (Exception problem) when (problem is IOException or UnauthorizedAccessException)
-        {
-            return null;
-        }
+        using var reader = new StreamReader(new MemoryStream(bytes.ToArray()));
+        return reader.ReadToEnd();
     }
 }

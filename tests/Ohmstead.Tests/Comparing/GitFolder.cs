@@ -19,11 +19,13 @@ internal static class GitFolder
     public static void Commit(string folder, string message, string day = "2026-11-20")
     {
         Git(folder, "add", "--all");
-        Git(folder, "-c", $"user.name=RK", "commit", "--quiet", "--allow-empty", "--message", message, "--date", day + "T12:00:00Z");
+        Run(folder, day, "commit", "--quiet", "--allow-empty", "--message", message);
     }
 
     /// <summary>Runs git, and gives what it printed.</summary>
-    public static string Git(string folder, params string[] words)
+    public static string Git(string folder, params string[] words) => Run(folder, "2026-11-20", words);
+
+    private static string Run(string folder, string day, params string[] words)
     {
         var start = new ProcessStartInfo("git", words)
         {
@@ -41,6 +43,8 @@ internal static class GitFolder
                 ("GIT_AUTHOR_EMAIL", "rk@example.invalid"),
                 ("GIT_COMMITTER_NAME", "RK"),
                 ("GIT_COMMITTER_EMAIL", "rk@example.invalid"),
+                ("GIT_AUTHOR_DATE", day + "T12:00:00Z"),
+                ("GIT_COMMITTER_DATE", day + "T12:00:00Z"),
             }
         )
         {
