@@ -29,7 +29,7 @@ internal static class CommandLine
 
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
     public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
-        RunOfToday(TextOrJson.OfToday(words), terminal, interruption);
+        RunOfToday(TextOrJson.OfToday(OldNames.OfToday(words)), terminal, interruption);
 
     private static int RunOfToday(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
         DocumentRun.IsAsked(words)

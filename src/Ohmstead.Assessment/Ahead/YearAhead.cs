@@ -90,8 +90,7 @@ public static class YearAhead
                 $"ask after {wait.For.Value}",
                 string.Create(
                     CultureInfo.InvariantCulture,
-                    $"waits since {wait.Since.Text} {(wait.Order is { } order ? "under order " + order.Value : "without an order")}; "
-                        + $"asked after when {AskAfterDays} days have gone (common practice)"
+                    $"waits since {wait.Since.Text} {Under(wait)}; " + $"asked after when {AskAfterDays} days have gone (common practice)"
                 )
             )
             {
@@ -99,6 +98,11 @@ public static class YearAhead
             };
         }
     }
+
+    private static string Under(Wait wait) =>
+        wait.Order is not { } order ? "without an order"
+        : wait.Line is not { } line ? "under order " + order.Value
+        : $"under order {order.Value}, line {line.Value}";
 
     private static DueItem OfLoan(string board, WhereaboutsEntry loan)
     {

@@ -7,9 +7,14 @@ namespace Ohmstead.Assessment.Buying;
 /// <param name="What">The part in words.</param>
 /// <param name="For">The places that need it, in order of board.</param>
 /// <param name="Drawer">Lots in the drawer that fit, each with how many of it are set aside for this line.</param>
-/// <param name="OnOrder">How many of the places wait for an order that is still open.</param>
+/// <param name="OnOrder">How many of the places wait for an order that is still open, or are served by what a line of one may
+/// bring.</param>
 public sealed record BuyingLine(string What, ImmutableArray<PartNeed> For, IReadOnlyList<(string Lot, int Count)> Drawer, int OnOrder)
 {
+    /// <summary>Lines of orders that may bring them, each with how many of it are set aside for this line; part of
+    /// <see cref="OnOrder"/>.</summary>
+    public IReadOnlyList<(string Line, int Count)> Coming { get; init; } = [];
+
     /// <summary>How many are needed.</summary>
     public int Needed => For.Length;
 

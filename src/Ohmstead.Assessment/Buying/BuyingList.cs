@@ -14,14 +14,17 @@ public static class BuyingList
     /// A lot counts with what is left of it, unless a part of it failed its incoming reading or it lies longer than its shelf life, and
     /// only where it fits without a doubt (<see cref="FitVerdict.IsSure"/>). Lots that came with an order that has not arrived do not
     /// count. A part is set aside once: the line that asks for the highest voltage chooses first, and takes what is nearest to the
-    /// original. A place counts as on order when its board waits for an open order and the wait names the place or its value, or the board
-    /// needs nothing else.
+    /// original. Of an order with lines each line counts with what may still come of it, by <see cref="ComingParts"/>. Of one in words
+    /// alone a place counts as on order when its board waits for it and the wait names the place or its value, or the board needs
+    /// nothing else.
     /// </remarks>
     /// <param name="workshop">The drawer and the orders.</param>
     /// <param name="boards">All boards.</param>
     /// <param name="today">The day to judge shelf life by.</param>
     public static IReadOnlyList<BuyingLine> Compute(Workshop workshop, IReadOnlyList<BoardSummary> boards, DateOnly today)
     {
+        var coming = ComingParts.Count(workshop);
+        var waited = coming.SetAside(boards);
         var ordered = boards.SelectMany(board => board.Needs.Where(need => IsOnOrder(workshop, board, need))).ToHashSet();
         var lines = boards
             .SelectMany(board => board.Needs)
@@ -30,47 +33,35 @@ public static class BuyingList
             .ThenBy(group => group.Key, StringComparer.Ordinal)
             .ToArray();
         var counted = Drawer.Count(workshop, BoardSummary.UseOfLots(boards), today);
-        Stocked[] drawer =
-        [
+        SetAsideParts drawer = new([
             .. counted
                 .Lots.Where(lot => lot.Doubts.Count == 0)
                 .OrderBy(lot => lot.Lot.Values.RatedVoltage?.Value.Value ?? 0m)
                 .ThenBy(lot => lot.Lot.Id.Value, StringComparer.Ordinal)
-                .Select(lot => new Stocked(counted.Offer(lot)) { Left = lot.Left }),
-        ];
+                .Select(lot => new Stocked(counted.Offer(lot), lot.Left)),
+        ]);
         var list = new List<BuyingLine>(lines.Length);
         foreach (var line in lines)
         {
             PartNeed[] places = [.. line.OrderBy(need => need.Board, StringComparer.Ordinal)];
-            var coming = places.Count(ordered.Contains);
-            list.Add(new(line.Key, [.. places], SetAside(drawer, places, places.Length - coming), coming));
+            (string Line, int Count)[] named =
+            [
+                .. places
+                    .Where(waited.ContainsKey)
+                    .GroupBy(need => waited[need], StringComparer.Ordinal)
+                    .Select(group => (group.Key, group.Count())),
+            ];
+            var promised = places.Count(need => ordered.Contains(need) || waited.ContainsKey(need));
+            var lying = drawer.Take(places, places.Length - promised);
+            var more = coming.Take(places, places.Length - promised - lying.Sum(lot => lot.Count));
+            list.Add(new(line.Key, [.. places], lying, promised + more.Sum(one => one.Count)) { Coming = Joined([.. named, .. more]) });
         }
 
         return [.. list.OrderBy(line => line.What, StringComparer.Ordinal)];
     }
 
-    // Places of equal words can ask for different things of their circuits; a lot counts when it fits all of them.
-    private static List<(string Lot, int Count)> SetAside(Stocked[] drawer, PartNeed[] needs, int wanted)
-    {
-        var taken = new List<(string, int)>();
-        FitPlace[] places = [.. needs.Select(need => need.Place).Distinct()];
-        var fitting = drawer
-            .Where(stocked => stocked.Left > 0 && FitJudge.MayFit(places[0].Values, stocked.Offer.Values))
-            .Select(stocked => (Stocked: stocked, Verdicts: places.Select(place => FitJudge.Judge(place, stocked.Offer)).ToArray()))
-            .Where(fit => fit.Verdicts.All(verdict => verdict.IsSure));
-        foreach (var (stocked, _) in FitJudge.Rank(places[0], fitting, fit => fit.Verdicts[0], fit => fit.Stocked.Offer.Values))
-        {
-            var count = Math.Min(wanted, stocked.Left);
-            if (count > 0)
-            {
-                taken.Add((stocked.Offer.Name, count));
-                stocked.Left -= count;
-                wanted -= count;
-            }
-        }
-
-        return taken;
-    }
+    private static (string Line, int Count)[] Joined((string Line, int Count)[] lines) =>
+        [.. lines.GroupBy(line => line.Line, StringComparer.Ordinal).Select(group => (group.Key, group.Sum(line => line.Count)))];
 
     private static bool IsOnOrder(Workshop workshop, BoardSummary board, PartNeed need) =>
         board.Waits.Any(wait =>
@@ -85,7 +76,8 @@ public static class BuyingList
     private static bool IsOpen(Workshop workshop, Wait wait) =>
         wait.Order is { } name
         && workshop.Orders.GetValueOrDefault(name.Value) is { } order
-        && OrderStates.For(order) is OrderState.Placed or OrderState.PartReceived;
+        && order.Lines.Length == 0
+        && OrderStates.IsOpen(OrderStates.For(order));
 
     private static string? ValueOf(PartValues values) =>
         ChosenBy.Value(values) is { } value ? QuantityText.Format(value.Value) : values.Type?.Value;
@@ -106,11 +98,4 @@ public static class BuyingList
     }
 
     private static bool IsOfAWord(char c) => char.IsLetterOrDigit(c) || c is '.';
-
-    private sealed class Stocked(LotOffer offer)
-    {
-        internal LotOffer Offer => offer;
-
-        internal int Left { get; set; }
-    }
 }

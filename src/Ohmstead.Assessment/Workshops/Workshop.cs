@@ -9,6 +9,10 @@ namespace Ohmstead.Assessment.Workshops;
 /// </summary>
 public sealed class Workshop
 {
+    private readonly FrozenDictionary<string, OrderState> states;
+    private readonly FrozenDictionary<(string Order, string Line), LineStanding> lines;
+    private readonly FrozenDictionary<string, (Order Order, OrderArrival Arrival)> arrivals;
+
     /// <summary>Gathers the files of a collection. Where a name occurs twice the first one counts; a check reports the second.</summary>
     public Workshop(CollectionFile collection, InstrumentsFile? instruments, StockFile? stock, IReadOnlyList<DesignFile> designs)
     {
@@ -20,6 +24,14 @@ public sealed class Workshop
         Instruments = ByName(instruments?.Instruments ?? [], instrument => instrument.Id.Value);
         Lots = ByName(stock?.Lots ?? [], lot => lot.Id.Value);
         Orders = ByName(stock?.Orders ?? [], order => order.Id.Value);
+        states = Orders.Values.ToFrozenDictionary(order => order.Id.Value, OrderStates.For, StringComparer.Ordinal);
+        lines = Orders
+            .Values.SelectMany(LineStanding.All)
+            .ToFrozenDictionary(line => (line.Order.Id.Value, line.Line.Id.Value), line => line);
+        arrivals = Orders
+            .Values.SelectMany(order => order.Came.Where(one => one.Lot is not null).Select(one => (Order: order, Arrival: one)))
+            .DistinctBy(one => one.Arrival.Lot!.Value, StringComparer.Ordinal)
+            .ToFrozenDictionary(one => one.Arrival.Lot!.Value, StringComparer.Ordinal);
         Designs = ByName(designs, design => design.Id.Value);
         IncomingReadings = (stock?.Bench ?? [])
             .SelectMany(visit =>
@@ -76,12 +88,27 @@ public sealed class Workshop
     /// <summary>How many pieces of a lot went to the bin.</summary>
     public int ScrappedOf(string lot) => Scrapped[lot].Sum(pair => pair.Scrapped.Count.Value);
 
+    /// <summary>A line of an order with what came of it; null where there is none of that name.</summary>
+    public LineStanding? Line(string order, string line) => lines.GetValueOrDefault((order, line));
+
+    /// <summary>The parcel that became a lot; null where no line of an order says so.</summary>
+    public (Order Order, OrderArrival Arrival)? ArrivalOf(string lot) => arrivals.TryGetValue(lot, out var arrival) ? arrival : null;
+
+    /// <summary>Whether a lot lies here under an order that is still open, and no line of the order says that it became the lot: what of
+    /// that order may still come is not known.</summary>
+    public bool IsOfNoLine(Lot lot) =>
+        lot is { Received: not null, Order: { } name }
+        && Orders.GetValueOrDefault(name.Value) is { Lines.Length: > 0 }
+        && OrderStates.IsOpen(states[name.Value])
+        && !arrivals.ContainsKey(lot.Id.Value);
+
     /// <summary>Whether a lot is there: it came, or no order says otherwise.</summary>
     internal bool HasCome(Lot lot) =>
         lot.Received is not null
         || lot.Order is not { } name
-        || Orders.GetValueOrDefault(name.Value) is not { } order
-        || OrderStates.For(order) == OrderState.Received;
+        || !states.TryGetValue(name.Value, out var state)
+        || state == OrderState.Received
+        || arrivals.ContainsKey(lot.Id.Value);
 
     private static FrozenDictionary<string, T> ByName<T>(IReadOnlyList<T> items, Func<T, string> name) =>
         items.DistinctBy(name, StringComparer.Ordinal).ToFrozenDictionary(name, StringComparer.Ordinal);

@@ -49,7 +49,7 @@ public static class FileBinding
     public static FileReading<StockFile> Stock(string path, NodeReading text) => Read(path, text, FileShapes.Stock, fields =>
         {
             var (lots, unreadLots) = BenchBinding.Named(fields, "lots", "lot", Lot);
-            var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", Order);
+            var (orders, unreadOrders) = BenchBinding.Named(fields, "orders", "order", OrderBinding.Order);
             return new StockFile(path, lots, orders, BenchBinding.StockVisits(fields))
             {
                 UnreadLots = unreadLots,
@@ -286,6 +286,7 @@ public static class FileBinding
             : new Wait(since, what, fields.Spot)
             {
                 Order = fields.Id("order"),
+                Line = fields.Id("line"),
                 Blocks = fields.Text("blocks"),
                 Until = fields.Date("until"),
             };
@@ -342,18 +343,5 @@ public static class FileBinding
                 Price = fields.Text("price"),
                 Formed = fields.Date("formed"),
                 ShelfLife = fields.Quantity("shelf_life"),
-            };
-
-    private static Order? Order(Fields fields) =>
-        (fields.Id("order"), fields.Date("placed"), fields.Text("for")) is not ({ } id, { } placed, { } what)
-            ? null
-            : new Order(id, placed, what, fields.Spot)
-            {
-                From = fields.Text("from"),
-                PartReceived = fields.Date("part_received"),
-                Received = fields.Date("received"),
-                Lost = fields.Date("lost"),
-                Cancelled = fields.Date("cancelled"),
-                Note = fields.Text("note"),
             };
 }

@@ -14,13 +14,14 @@ public static class PartBinding
             : null;
 
     /// <summary>What a part is, or null when its kind could not be read.</summary>
-    public static PartValues? Values(Fields fields, bool isLot)
-    {
-        if (fields.Word(PartShape.Kind.Name, Vocabulary.PartKinds) is not { } kind)
-        {
-            return null;
-        }
+    public static PartValues? Values(Fields fields, bool isLot) =>
+        fields.Word(PartShape.Kind.Name, Vocabulary.PartKinds) is { } kind ? Values(fields, kind, isLot) : null;
 
+    /// <summary>Reads the values of a part whose kind is not written, so that what cannot be read is told; they are of nothing.</summary>
+    internal static PartValues ReadLoose(Fields fields) => Values(fields, new(PartKinds.Fuse, string.Empty, fields.Spot), isLot: true);
+
+    private static PartValues Values(Fields fields, Written<PartKind> kind, bool isLot)
+    {
         var dimension = kind.Value.MarkedIn;
         var capacitance = fields.Quantity("capacitance");
         var resistance = fields.Quantity("resistance");

@@ -29,9 +29,8 @@ internal static class NodeTrail
             {
                 MappingNode mapping when path[0] == '/' => mapping.ValueOf(step),
                 SequenceNode list
-                    when path[0] == '#' && int.Parse(step, CultureInfo.InvariantCulture) is var at && at < list.Items.Length => list.Items[
-                    at
-                ],
+                    when path[0] == '#' && int.Parse(step, CultureInfo.InvariantCulture) is var at && at >= 0 && at < list.Items.Length =>
+                    list.Items[at],
                 _ => null,
             };
             path = path[end..];

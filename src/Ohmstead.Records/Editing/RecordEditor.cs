@@ -170,20 +170,19 @@ public sealed class RecordEditor
     /// <param name="index">The item, from 0.</param>
     /// <param name="key">The key, which the item does not hold yet.</param>
     /// <param name="value">The value.</param>
-    public EditOutcome Add(string list, int index, string key, string value)
+    public EditOutcome Add(string list, int index, string key, string value) => AddAt($"/{list}#{Text(index)}", key, value);
+
+    /// <summary>Adds a key with a value to the item at a path.</summary>
+    internal EditOutcome AddAt(string path, string key, string value)
     {
         var added = $"{key}: {FlowText.Scalar(value)}";
-        if (
-            Root.ValueOf(list) is not SequenceNode { Items: var items }
-            || index >= items.Length
-            || items[index] is not MappingNode { Entries: [.., var last] } item
-        )
+        if (NodeTrail.At(Root, path) is not MappingNode { Entries: [.., var last] } item)
         {
-            return EditOutcome.Refused($"there is no such item in '{list}'", $"write it by hand: {added}");
+            return EditOutcome.Refused($"there is no item at '{path}'", $"write it by hand: {added}");
         }
 
         return (item.IsFlow ? BeforeBrace(last.Value, added) : BelowKey(item, added)) is { } edit
-            ? Checked(TextEdit.Apply(source.Text, edit), [$"/{list}#{Text(index)}/{key}"], $"/{list}#{Text(index)}", added)
+            ? Checked(TextEdit.Apply(source.Text, edit), [$"{path}/{key}"], path, added)
             : EditOutcome.Refused(
                 $"the item on line {Text(item.Spot.Line)} does not end as an item in braces does",
                 $"write it by hand: {added}"
@@ -221,7 +220,8 @@ public sealed class RecordEditor
     private EditOutcome Into(ListAt list, Shape shape, IReadOnlyList<string> item, string entry = "") =>
         IntoAll(list, shape, [item], entry);
 
-    private EditOutcome IntoAll(ListAt list, Shape shape, IReadOnlyList<IReadOnlyList<string>> items, string entry = "")
+    /// <summary>Adds items at the end of a list; one that is not there yet is begun.</summary>
+    internal EditOutcome IntoAll(ListAt list, Shape shape, IReadOnlyList<IReadOnlyList<string>> items, string entry = "")
     {
         var (mapping, path, key) = list;
         var value = mapping.ValueOf(key);
@@ -359,7 +359,7 @@ public sealed class RecordEditor
         string.Concat(items.SelectMany(item => item.Select((part, i) => end + new string(' ', blanks) + (i == 0 ? "- " : "  ") + part)));
 
     // What comes in without its proof stays outside: the text is read again, and the entry is where it was put.
-    private EditOutcome Checked(string text, IReadOnlyList<string> added, string entry, string byHand)
+    internal EditOutcome Checked(string text, IReadOnlyList<string> added, string entry, string byHand)
     {
         if (ReadAgain(text) is not { } after || !Adds(NodeTrail.Walk(after), added))
         {
@@ -428,7 +428,7 @@ public sealed class RecordEditor
     }
 
     // A list: the mapping that holds it, the path of that mapping, and its key.
-    private readonly record struct ListAt(MappingNode Mapping, string Path, string Key);
+    internal readonly record struct ListAt(MappingNode Mapping, string Path, string Key);
 
     private static string Text(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -200,6 +200,9 @@ public sealed record Wait(Written<DateOnly> Since, Written<string> For, Spot Spo
     /// <summary>The order.</summary>
     public Written<string>? Order { get; init; }
 
+    /// <summary>The line of that order.</summary>
+    public Written<string>? Line { get; init; }
+
     /// <summary>What cannot go on.</summary>
     public Written<string>? Blocks { get; init; }
 

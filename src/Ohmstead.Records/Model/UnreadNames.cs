@@ -17,6 +17,9 @@ public sealed record UnreadNames(IReadOnlyCollection<string> Names, bool HasName
     /// <summary>Nothing was read.</summary>
     public static UnreadNames All { get; } = new([], true);
 
+    /// <summary>True when an entry was left out.</summary>
+    public bool IsAny => HasNameless || Names.Count > 0;
+
     /// <summary>Whether a name may be that of an entry that was left out.</summary>
     public bool MayHold(string name) => HasNameless || all.Contains(name);
 }

@@ -91,32 +91,6 @@ public sealed record Lot(Written<string> Id, PartValues Values, Spot Spot)
     public Written<Quantity>? ShelfLife { get; init; }
 }
 
-/// <summary>Something ordered.</summary>
-/// <param name="Id">Its name in the records.</param>
-/// <param name="Placed">When.</param>
-/// <param name="For">What.</param>
-/// <param name="Spot">Where it is written.</param>
-public sealed record Order(Written<string> Id, Written<DateOnly> Placed, Written<string> For, Spot Spot)
-{
-    /// <summary>From whom.</summary>
-    public Written<string>? From { get; init; }
-
-    /// <summary>When a part of it came.</summary>
-    public Written<DateOnly>? PartReceived { get; init; }
-
-    /// <summary>When all had come.</summary>
-    public Written<DateOnly>? Received { get; init; }
-
-    /// <summary>When it was known to be lost.</summary>
-    public Written<DateOnly>? Lost { get; init; }
-
-    /// <summary>When it was cancelled.</summary>
-    public Written<DateOnly>? Cancelled { get; init; }
-
-    /// <summary>A remark.</summary>
-    public Written<string>? Note { get; init; }
-}
-
 /// <summary>The stock file: drawer, orders, incoming inspection.</summary>
 /// <param name="Path">The path of the file.</param>
 /// <param name="Lots">The lots.</param>

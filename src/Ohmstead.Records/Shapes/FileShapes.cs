@@ -54,6 +54,7 @@ public static class FileShapes
             Key.Date("since", "Since when.", "2026-03-16").Needed(),
             Key.Text("for", "For what.", "new pen motor belt").Needed(),
             Key.Id("order", "The order it came under, from stock.yaml.", "PO-12"),
+            Key.Id("line", "The line of that order which it waits for.", "2"),
             Key.Text("blocks", "What cannot go on.", "drift test"),
             Key.Date("until", "When the wait ended.", "2026-04-02"),
         ]
@@ -228,23 +229,6 @@ public static class FileShapes
             ]
         );
 
-    private static readonly Shape Order = new(
-        "order",
-        "Something ordered. Its state follows from the dates.",
-        "{ order: PO-12, placed: 2026-03-16, from: Dunmere parts, for: pen motor belt }",
-        [
-            Key.Id("order", "Its name in the records.", "PO-12").Needed(),
-            Key.Date("placed", "When it was placed.", "2026-03-16").Needed(),
-            Key.Text("from", "From whom.", "Dunmere parts"),
-            Key.Text("for", "What was ordered.", "pen motor belt").Needed(),
-            Key.Date("part_received", "When a part of it came.", "2026-03-30"),
-            Key.Date("received", "When all of it had come.", "2026-04-02"),
-            Key.Date("lost", "When it was known to be lost.", "2026-04-20"),
-            Key.Date("cancelled", "When it was cancelled.", "2026-04-20"),
-            Note,
-        ]
-    );
-
     /// <summary>collection.yaml.</summary>
     public static Shape Collection { get; } =
         new(
@@ -298,7 +282,7 @@ public static class FileShapes
             "lots: []",
             [
                 Key.List("lots", LotShape, "Lots in the drawer."),
-                Key.List("orders", Order, "Orders."),
+                Key.List("orders", OrderShape.Order, "Orders."),
                 Key.List("bench", BenchShape.InStock, "Incoming inspection: readings of lots, and pieces that were scrapped."),
                 Format,
                 Note,

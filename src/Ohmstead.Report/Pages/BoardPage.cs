@@ -175,7 +175,7 @@ public sealed class BoardPage
         new Ledger<Wait>(
             new("For", wait => wait.For.Value),
             new("Since", wait => wait.Since.Text) { IsShort = true },
-            new("Order", wait => wait.Order?.Value) { IsShort = true },
+            new("Order", wait => wait.Line is { } line ? $"{wait.Order?.Value} line {line.Value}" : wait.Order?.Value) { IsShort = true },
             new("Blocks", wait => wait.Blocks?.Value),
             new("Until", wait => wait.Until?.Text ?? "still open") { IsShort = true }
         ).Write(html, "Waits", board.Board.Waiting);

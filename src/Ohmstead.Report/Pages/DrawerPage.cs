@@ -122,15 +122,17 @@ public static class DrawerPage
         LotStory lot
     )
     {
-        Part(html, orders, lot.Lot);
+        Part(html, context, orders, lot.Lot);
         html.Open(Tag.P).Text(Left(lot));
         Bad(html, lot);
         LotAge.Write(html, lot, context.Today, working);
         Taken(html, lot);
     }
 
-    private static void Part(HtmlWriter html, Func<string, LocalLink?> orders, Lot lot)
+    private static void Part(HtmlWriter html, ReportContext context, Func<string, LocalLink?> orders, Lot lot)
     {
+        var arrival = context.Workshop.ArrivalOf(lot.Id.Value);
+        var order = (lot.Order ?? arrival?.Order.Id)?.Value;
         html.Text(PartWords.Describe(lot.Values));
         html.Text(" ");
         using var small = html.Open(Tag.Small);
@@ -139,23 +141,25 @@ public static class DrawerPage
                 lot.Values.Maker?.Value,
                 lot.Values.Series?.Value,
                 lot.Received is { } received ? "came " + received.Text : null,
-                lot.Order is null ? null : "order "
+                order is null ? null : "order "
             )
         );
-        if (lot.Order is not { } order)
+        if (order is null)
         {
             return;
         }
 
         // Only orders that are open or lost have a row to lead to.
-        if (orders(order.Value) is { } address)
+        if (orders(order) is { } address)
         {
-            html.Open(Tag.A).To(address).Text(order.Value);
+            html.Open(Tag.A).To(address).Text(order);
         }
         else
         {
-            html.Text(order.Value);
+            html.Text(order);
         }
+
+        html.Text(arrival is { } came ? $", line {came.Arrival.Line.Value}" : string.Empty);
     }
 
     private static string Left(LotStory lot) =>

@@ -18,6 +18,8 @@ internal static class BuyingTable
 
     private const int MostOrders = 40;
 
+    private const int MostLines = 30;
+
     private static LongTable<BuyingLine> Lines { get; } =
         new(
             "buy",
@@ -27,7 +29,7 @@ internal static class BuyingTable
                 new("Part", line => line.What),
                 new("Needed", line => line.Needed),
                 new("In the drawer", InDrawer) { IsNumber = true },
-                new("On order", line => line.OnOrder),
+                new("On order", OnOrder) { IsNumber = true },
                 new("To buy", (html, line) => html.Open(Tag.B).Text(line.ToBuy)) { IsNumber = true },
                 new("For", Places)
             ),
@@ -42,7 +44,7 @@ internal static class BuyingTable
             "open, or lost on the way",
             new(
                 new("Order", order => order.Id.Value) { IsShort = true },
-                new("For", order => order.For.Value),
+                new("For", Asked),
                 new("From", order => order.From?.Value),
                 new("Placed", order => order.Placed.Text) { IsShort = true },
                 new("State", State)
@@ -114,12 +116,47 @@ internal static class BuyingTable
     private static void InDrawer(HtmlWriter html, BuyingLine line)
     {
         html.Text(line.InDrawer);
-        foreach (var (lot, count) in line.Drawer)
+        Sources(html, line.Drawer);
+    }
+
+    private static void OnOrder(HtmlWriter html, BuyingLine line)
+    {
+        html.Text(line.OnOrder);
+        Sources(html, line.Coming);
+    }
+
+    private static void Sources(HtmlWriter html, IReadOnlyList<(string Name, int Count)> sources)
+    {
+        foreach (var (name, count) in sources)
         {
             html.Text(" ");
-            html.Open(Tag.Small).Text(string.Create(CultureInfo.InvariantCulture, $"{count} of {lot}"));
+            html.Open(Tag.Small).Text(string.Create(CultureInfo.InvariantCulture, $"{count} of {name}"));
         }
     }
+
+    // The order in its own words, and under them each line with how much of it came.
+    private static void Asked(HtmlWriter html, Records.Model.Order order)
+    {
+        html.Text(order.For.Value);
+        var lines = LineStanding.All(order);
+        foreach (var line in lines.Take(MostLines))
+        {
+            html.Open(Tag.P, ClassName.Fine).Text(InWords(line));
+        }
+
+        if (lines.Count > MostLines)
+        {
+            html.Open(Tag.P, ClassName.Fine).Text(string.Create(CultureInfo.InvariantCulture, $"and {lines.Count - MostLines} lines more"));
+        }
+    }
+
+    private static string InWords(LineStanding line) =>
+        PageFrame.Joined(
+            $"{line.Line.Id.Value}: {ListedLine.Describe(line.Line)}",
+            $"{line.CameInWords} came",
+            line.State is OrderState.Lost or OrderState.Cancelled ? OrderStates.Words(line.State) : null,
+            line.Line.Price is { } price ? price.Value + " each" : null
+        );
 
     private static void Places(HtmlWriter html, BuyingLine line)
     {

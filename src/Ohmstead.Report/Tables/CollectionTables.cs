@@ -162,6 +162,8 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         var order = wait.Order is { } name ? context.Workshop.Orders.GetValueOrDefault(name.Value) : null;
         return wait.Order is null ? "none placed"
             : order is null ? wait.Order.Value
+            : wait.Line is { } asked && context.Workshop.Line(wait.Order.Value, asked.Value) is { } line
+                ? $"{line.Name}, {OrderStates.Words(line.State)}"
             : $"{wait.Order.Value}, {OrderStates.Words(OrderStates.For(order))}";
     }
 

@@ -1,10 +1,15 @@
 using System.CommandLine;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Editing.Edits;
+using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
 using Ohmstead.Writing;
+using Ohmstead.Yaml;
 
 namespace Ohmstead.Commands;
 
@@ -25,6 +30,10 @@ internal sealed class LotCommand(Terminal terminal)
         CompletionSources = { Completions.Orders },
         Description = "The order they came under.",
     };
+    private readonly Option<string?> line = new("--line")
+    {
+        Description = "The line of that order which they are; needed where it has lines.",
+    };
     private readonly Option<string?> price = new("--price") { Description = "What one of them cost, with the currency." };
 
     public Command Build()
@@ -36,6 +45,7 @@ internal sealed class LotCommand(Terminal terminal)
 
             Examples:
               ohmstead lot L-023 "aluminium electrolytic" 470uF 20% 35V 105C date_code=2610 --quantity 10 --order PO-08
+              ohmstead lot L-025 valve type=VK40 --quantity 1 --order PO-07 --line 2
               ohmstead lot L-024 fuse current=250mA maker=Wexcote --quantity 5 --price "0.30 EUR"
             """,
             name,
@@ -43,6 +53,7 @@ internal sealed class LotCommand(Terminal terminal)
             values,
             quantity,
             order,
+            line,
             price
         );
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
@@ -54,6 +65,13 @@ internal sealed class LotCommand(Terminal terminal)
                     return ExitCode.Usage;
                 }
 
+                var (under, why) = Under(stock, parsed.GetValue(order), parsed.GetValue(line), parsed.GetValue(quantity));
+                if (why is not null)
+                {
+                    terminal.Error.WriteLine(Printable.Escape(why));
+                    return ExitCode.Usage;
+                }
+
                 var (said, fault) = SaidPart.Read(parsed.GetValue(values)!, FileShapes.LotShape);
                 if (fault is not null)
                 {
@@ -61,7 +79,7 @@ internal sealed class LotCommand(Terminal terminal)
                     return ExitCode.Usage;
                 }
 
-                var line = new Dictionary<string, string?>(said, StringComparer.Ordinal)
+                var entry = new Dictionary<string, string?>(said, StringComparer.Ordinal)
                 {
                     ["lot"] = id,
                     ["kind"] = parsed.GetValue(kind),
@@ -70,12 +88,65 @@ internal sealed class LotCommand(Terminal terminal)
                     ["price"] = parsed.GetValue(price),
                     ["note"] = parsed.GetValue(options.Note),
                 };
-                line.TryAdd("received", IsoDate.Text(run.Today));
-                var item = FlowText.Mapping(FileShapes.LotShape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
+                entry.TryAdd("received", IsoDate.Text(run.Today));
+                var item = FlowText.Mapping(FileShapes.LotShape.Keys.Select(key => (key.Name, entry.GetValueOrDefault(key.Name))));
                 return stock.Change(parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
-                    (editor.Append(FileShapes.Stock, "lots", item), item)
+                    under is null
+                        ? (editor.Append(FileShapes.Stock, "lots", item), item)
+                        : WithArrival(
+                            editor,
+                            item,
+                            under,
+                            OrderEntry.Arrival(
+                                IsoDate.Text(run.Today),
+                                parsed.GetValue(line)!,
+                                parsed.GetValue(quantity)!.Value,
+                                (id, null)
+                            )
+                        )
                 );
             }));
         return command;
+    }
+
+    // Both ends of one fact go in together, or neither.
+    private static (EditOutcome Outcome, string Line) WithArrival(RecordEditor editor, string lot, Order order, string arrival)
+    {
+        var first = editor.Append(FileShapes.Stock, "lots", lot);
+        return (
+            first.Text is { } text && RecordEditor.Open(StockEntry.Path, text, FileForm.Yaml, NodeReaders.ForWorker(0), out _) is { } again
+                ? new ItemSplicer(again).Append(OrderShape.Order, OrderEntry.Locate(again, order.Id.Value), "came", [arrival])
+                : first,
+            $"{lot}, and under the order came: {arrival}"
+        );
+    }
+
+    // The order that the lot is a line of; none where it has no lines, or where nothing of them is to come.
+    private static (Order? Order, string? Why) Under(StockEntry stock, string? name, string? line, int? quantity)
+    {
+        var order = name is null ? null : stock.Workshop.Orders.GetValueOrDefault(name);
+        if (line is null)
+        {
+            return order is not { Lines.Length: > 0 } || !OrderStates.IsOpen(OrderStates.For(order))
+                ? (null, null)
+                : (null, $"order {name} goes by lines: say which this is with --line; {OrderEntry.OpenLines(order)}");
+        }
+
+        if (order is null)
+        {
+            return (
+                null,
+                name is null
+                    ? "say the order of the line with --order"
+                    : Nearest.Told($"there is no order '{name}'", Nearest.To(name, stock.Workshop.Orders.Keys))
+            );
+        }
+
+        return LineStanding.Find(order, line) is not { } found
+                ? (null, order.Lines.Length == 0 ? $"order {name} has no lines; leave --line out" : OrderEntry.NoLine(order, line))
+            : quantity is not > 0 ? (null, "say how many came with --quantity")
+            : quantity > found.Outstanding
+                ? (null, $"of line {line} of order {name} {found.CameInWords} came; {found.Outstanding} are to come, not {quantity}")
+            : (order, null);
     }
 }

@@ -17,6 +17,7 @@ internal sealed class WaitCommand(Terminal terminal)
         CompletionSources = { Completions.Orders },
         Description = "The order it comes under, from stock.yaml.",
     };
+    private readonly Option<string?> line = new("--line") { Description = "The line of that order which brings it, where it has lines." };
     private readonly Option<string?> blocks = new("--blocks") { Description = "What cannot go on." };
     private readonly Option<bool> over = new("--over") { Description = "The wait for this is over: it came, or is not needed any more." };
 
@@ -29,10 +30,12 @@ internal sealed class WaitCommand(Terminal terminal)
 
             Examples:
               ohmstead wait SP-0004 "new pen motor belt" --order PO-08 --blocks "drift test"
+              ohmstead wait SP-0004 "output valve" --order PO-07 --line 1
               ohmstead wait SP-0004 "new pen motor belt" --over
             """,
             what,
             order,
+            line,
             blocks,
             over,
             options.On
@@ -47,6 +50,7 @@ internal sealed class WaitCommand(Terminal terminal)
                         ("since", day),
                         ("for", text),
                         ("order", parsed.GetValue(order)),
+                        ("line", parsed.GetValue(line)),
                         ("blocks", parsed.GetValue(blocks)),
                     ]);
                     return entry.Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>

@@ -3,6 +3,7 @@ using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Life;
@@ -28,19 +29,18 @@ internal sealed class WhyLot(Action<string> line, Action<ImmutableArray<Verdict>
         [
             .. result.Boards.SelectMany(board => board.Fittings).Where(fitted => fitted.Lot == name).Select(fitted => fitted.Fitting),
         ];
-        Tell(
-            LotStory.Gather(result.Workshop, result.Workshop.Lots[name], fittings, options.Today),
-            result.Workshop.StockFile!.Path,
-            options.Today
-        );
+        Tell(LotStory.Gather(result.Workshop, result.Workshop.Lots[name], fittings, options.Today), result.Workshop, options.Today);
         return true;
     }
 
-    private void Tell(LotStory story, string path, DateOnly today)
+    private void Tell(LotStory story, Workshop workshop, DateOnly today)
     {
-        var lot = story.Lot;
+        var (lot, path) = (story.Lot, workshop.StockFile!.Path);
         line($"{lot.Id.Value}: {PartWords.Describe(lot.Values)} {path}:{lot.Spot.Line.ToString(CultureInfo.InvariantCulture)}");
-        var order = lot.Order is { } under ? " under order " + under.Value : string.Empty;
+        var order =
+            workshop.ArrivalOf(lot.Id.Value) is var (whole, arrival) ? $" under order {whole.Id.Value}, line {arrival.Line.Value}"
+            : lot.Order is { } under ? " under order " + under.Value
+            : string.Empty;
         line($"  came {lot.Received?.Text ?? "on a day not written"}{order}, {Count(story)}");
         Readings(story, path);
         Scrapped(story, path);

@@ -6,6 +6,7 @@ using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Output;
 
@@ -59,35 +60,62 @@ internal static class StockListings
             "orders",
             [
                 new("order", "order"),
+                new("line", "line"),
                 new("state", "state"),
                 new("placed", "placed"),
                 new("days", "days", true),
                 new("from", "from"),
                 new("for", "for"),
+                new("ordered", "ordered", true),
+                new("came", "came", true),
+                new("price", "price"),
+                new("lots", "lots"),
                 new("holds_up", "holds up"),
             ],
             [
                 .. OrderBook
                     .List(result.Workshop, result.Boards, today)
-                    .Select(
-                        IReadOnlyList<string?> (line) =>
-                            [
-                                line.Order.Id.Value,
-                                OrderStates.Words(line.State),
-                                line.Order.Placed.Text,
-                                Number(line.Days),
-                                line.Order.From?.Value,
-                                line.Order.For.Value,
-                                Joined([
-                                    .. line.Waiting.Select(waiting =>
-                                        waiting.Board + (waiting.Wait.Blocks is { } blocks ? $" ({blocks.Value})" : string.Empty)
-                                    ),
-                                    .. line.ReopensNeed ? ["order again: what they wait for will not come"] : Array.Empty<string>(),
-                                ]),
-                            ]
-                    ),
+                    .SelectMany(order => order.Lines.Select(line => LineOf(order, line)).Prepend(OrderOf(order))),
             ]
         );
+
+    private static IReadOnlyList<string?> OrderOf(ListedOrder order) =>
+        [
+            order.Order.Id.Value,
+            null,
+            OrderStates.Words(order.State),
+            order.Order.Placed.Text,
+            Number(order.Days),
+            order.Order.From?.Value,
+            order.Order.For.Value,
+            null,
+            null,
+            null,
+            null,
+            HoldsUp(order.Waiting, order.ReopensNeed),
+        ];
+
+    private static IReadOnlyList<string?> LineOf(ListedOrder order, ListedLine line) =>
+        [
+            order.Order.Id.Value,
+            line.Standing.Line.Id.Value,
+            OrderStates.Words(line.Standing.State),
+            order.Order.Placed.Text,
+            null,
+            order.Order.From?.Value,
+            line.What,
+            Number(line.Standing.Line.Quantity.Value),
+            line.Standing.Came.ToString(CultureInfo.InvariantCulture),
+            line.Standing.Line.Price?.Value,
+            Joined(line.Lots),
+            HoldsUp(line.Waiting, line.ReopensNeed),
+        ];
+
+    private static string? HoldsUp(IReadOnlyList<(string Board, Wait Wait)> waiting, bool reopens) =>
+        Joined([
+            .. waiting.Select(one => one.Board + (one.Wait.Blocks is { } blocks ? $" ({blocks.Value})" : string.Empty)),
+            .. reopens ? ["order again: what they wait for will not come"] : Array.Empty<string>(),
+        ]);
 
     /// <summary>One line for equal needs of all boards, less what lies in the drawer and what is on order.</summary>
     public static Listing ToBuy(RunResult result, DateOnly today) =>
@@ -100,6 +128,7 @@ internal static class StockListings
                 new("in_drawer", "in drawer", true),
                 new("on_order", "on order", true),
                 new("lots", "lots set aside"),
+                new("lines", "lines set aside"),
                 new("for", "for"),
             ],
             [
@@ -115,6 +144,9 @@ internal static class StockListings
                                 Number(line.OnOrder),
                                 Joined([
                                     .. line.Drawer.Select(lot => string.Create(CultureInfo.InvariantCulture, $"{lot.Count} of {lot.Lot}")),
+                                ]),
+                                Joined([
+                                    .. line.Coming.Select(one => string.Create(CultureInfo.InvariantCulture, $"{one.Count} of {one.Line}")),
                                 ]),
                                 Joined([.. line.For.Select(need => $"{need.Board} {need.Reference}")]),
                             ]

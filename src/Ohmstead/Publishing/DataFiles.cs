@@ -116,6 +116,7 @@ internal sealed class DataFiles : IDisposable
             rows => BoardsTable.Columns.Write(result.Boards.Select(board => (board, result.Workshop)), rows),
             rows => DesignsTable.Columns.Write(DesignsTable.Rows(result), rows),
             rows => LotsTable.Columns.Write(LotsTable.Rows(result), rows),
+            rows => OrdersTable.Columns.Write(OrdersTable.Rows(result), rows),
             rows => FindingsTable.Columns.Write(result.Findings, rows),
         ];
         using var lines = new Draft(folder);

@@ -22,6 +22,7 @@ internal static class DataShapes
         ("boards", BoardsTable.Columns.Row),
         ("designs", DesignsTable.Columns.Row),
         ("lots", LotsTable.Columns.Row),
+        ("orders", OrdersTable.Columns.Row),
         ("findings", FindingsTable.Columns.Row),
     ];
 

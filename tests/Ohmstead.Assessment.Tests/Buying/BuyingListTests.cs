@@ -138,6 +138,84 @@ public sealed class BuyingListTests
         Assert.Equal((1, 0), (line.OnOrder, line.ToBuy));
     }
 
+    // Two places ask for 100 µF 25 V. A line counts with what has not come of it, at most with what is needed.
+    [Theory]
+    [InlineData("quantity: 1", "", 1, "1 of PO-1 line 1")]
+    [InlineData("quantity: 2", "", 2, "2 of PO-1 line 1")]
+    [InlineData("quantity: 9", "", 2, "2 of PO-1 line 1")]
+    [InlineData("quantity: 3", "came: [{ date: 2026-11-10, line: 1, quantity: 2 }]", 1, "1 of PO-1 line 1")]
+    [InlineData("quantity: 3", "came: [{ date: 2026-11-10, line: 1, quantity: 3 }]", 0, "")]
+    [InlineData("quantity: 9, lost: 2026-11-12", "", 0, "")]
+    [InlineData("quantity: 9, cancelled: 2026-11-12", "", 0, "")]
+    [InlineData("quantity: 9", "lost: 2026-11-12", 0, "")]
+    [InlineData("quantity: 9", "received: 2026-11-12", 0, "")]
+    public void What_may_still_come_of_a_line_is_not_bought_again(string line, string order, int onOrder, string told)
+    {
+        var bought = Assert.Single(List(Ordered($"{line}, {Filter}", order), Empty("SP-0001", "C1", "C2")));
+        Assert.Equal((onOrder, 2 - onOrder, told), (bought.OnOrder, bought.ToBuy, Told(bought)));
+    }
+
+    [Theory]
+    [InlineData("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 16 V", "the voltage is lower")]
+    [InlineData("kind: aluminium electrolytic, capacitance: 100 µF", "the voltage is not known")]
+    [InlineData("what: capacitor 100 µF 25 V for C1", "words are not read")]
+    public void A_line_that_may_not_fit_is_bought_all_the_same(string line, string why)
+    {
+        var bought = Assert.Single(List(Ordered($"quantity: 5, {line}", string.Empty), Empty("SP-0001", "C1")));
+        Assert.True(bought is { OnOrder: 0, ToBuy: 1 }, why);
+    }
+
+    // Somebody has said that the line is for that board: what the line does not say is no doubt, what speaks against it is.
+    [Theory]
+    [InlineData("kind: aluminium electrolytic, capacitance: 100 µF", 1)]
+    [InlineData("kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 16 V", 0)]
+    [InlineData("what: capacitor 100 µF", 0)]
+    public void A_board_that_waits_for_a_line_is_served_by_what_nothing_speaks_against(string line, int onOrder)
+    {
+        var wait = "waiting:\n  - { since: 2026-11-10, for: spares, order: PO-1, line: 1 }\n";
+        Assert.Equal(onOrder, Assert.Single(List(Ordered($"quantity: 5, {line}", string.Empty), Empty("SP-0001", "C1") + wait)).OnOrder);
+    }
+
+    [Fact]
+    public void Of_two_boards_the_one_that_waits_for_the_line_gets_the_only_piece()
+    {
+        var wait = "waiting:\n  - { since: 2026-11-10, for: spares, order: PO-1, line: 1 }\n";
+        var lines = List(
+            Ordered("quantity: 1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 63 V", string.Empty),
+            Board("SP-0001", ["C1"], "{ part: C1, did: removed }", Filter.Replace("25 V", "50 V", StringComparison.Ordinal)),
+            Empty("SP-0002", "C1") + wait
+        );
+        Assert.Equal([("25 V", 0), ("50 V", 1)], lines.Select(line => (line.What[^4..], line.ToBuy)));
+    }
+
+    [Fact]
+    public void A_lot_that_no_line_of_its_open_order_became_leaves_open_what_is_to_come_and_nothing_counts_twice()
+    {
+        const string lot =
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, received: 2026-11-12, "
+            + "quantity: 1, order: PO-1 }\n";
+        var ordered = Ordered($"quantity: 1, {Filter}", string.Empty);
+        var unsaid = Assert.Single(List(lot + ordered, Empty("SP-0001", "C1", "C2")));
+        Assert.Equal((1, 0, 1), (unsaid.InDrawer, unsaid.OnOrder, unsaid.ToBuy));
+        var said = Assert.Single(
+            List(
+                lot + Ordered($"quantity: 2, {Filter}", "came: [{ date: 2026-11-12, line: 1, quantity: 1, lot: L-1 }]"),
+                Empty("SP-0001", "C1", "C2")
+            )
+        );
+        Assert.Equal((1, 1, 0), (said.InDrawer, said.OnOrder, said.ToBuy));
+    }
+
+    [Fact]
+    public void A_lot_that_came_of_a_line_lies_in_the_drawer_while_the_rest_of_the_order_is_on_its_way()
+    {
+        const string lot =
+            "lots:\n  - { lot: L-1, kind: aluminium electrolytic, capacitance: 100 µF, rated_voltage: 35 V, quantity: 1, order: PO-1 }\n";
+        Assert.Equal(0, Assert.Single(List(lot + Ordered($"quantity: 2, what: a belt", string.Empty), Empty("SP-0001", "C1"))).InDrawer);
+        var came = Ordered($"quantity: 2, {Filter}", "came: [{ date: 2026-11-12, line: 1, quantity: 1, lot: L-1 }]");
+        Assert.Equal(1, Assert.Single(List(lot + came, Empty("SP-0001", "C1"))).InDrawer);
+    }
+
     [Fact]
     public void A_crazed_suppressor_that_still_sits_there_is_to_be_bought()
     {
@@ -163,6 +241,12 @@ public sealed class BuyingListTests
             )
         );
     }
+
+    private static string Ordered(string line, string order) =>
+        $"orders:\n  - order: PO-1\n    placed: 2026-11-09\n    for: capacitors\n    lines:\n      - {{ line: 1, {line} }}\n"
+        + (order.Length > 0 ? $"    {order}\n" : string.Empty);
+
+    private static string Told(BuyingLine line) => string.Join("; ", line.Coming.Select(one => $"{one.Count} of {one.Line}"));
 
     private static string Empty(string board, params string[] places) =>
         Board(board, places, string.Join("\n      - ", places.Select(place => $"{{ part: {place}, did: removed }}")));

@@ -120,6 +120,14 @@ internal static class GoodRecords
           - { lot: L-031, kind: aluminium electrolytic, capacitance: 470 µF, rated_voltage: 35 V, received: 2026-02-20, quantity: 10 }
         orders:
           - { order: PO-12, placed: 2026-03-16, from: Dunmere parts, for: pen motor belt }
+          - order: PO-13
+            placed: 2026-03-16
+            for: belts
+            lines:
+              - { line: 1, quantity: 2, what: pen motor belt, price: 2 EUR, cancelled: 2026-04-20 }
+              - { line: 2, quantity: 9, kind: fuse, current: 250 mA, lost: 2026-04-20 }
+            came:
+              - { date: 2026-03-30, line: 1, quantity: 1, lot: L-031 }
         bench:
           - date: 2026-03-02
             readings:

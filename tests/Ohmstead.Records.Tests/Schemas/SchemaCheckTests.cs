@@ -113,8 +113,13 @@ public sealed class SchemaCheckTests
             { "stock", "rated_voltage: 35 V", "working_voltage: 35 V" },
             { "stock", "quantity: 10", "quantity: ten" },
             { "stock", "placed: 2026-03-16", "placed: last week" },
+            { "stock", "line: 1, quantity: 2", "quantity: 2" },
+            { "stock", "quantity: 9, kind", "kind" },
+            { "stock", "kind: fuse, current: 250 mA", "kind: fuze, current: 250 mA" },
+            { "stock", "date: 2026-03-30, line: 1", "date: 2026-03, line: 1" },
+            { "stock", "date: 2026-03-30, line: 1", "date: 2026-03-30" },
             { "stock", "at_voltage: 35 V", "at_voltage: 35 W" },
-            { "stock", "orders:\n  - { order: PO-12, placed: 2026-03-16, from: Dunmere parts, for: pen motor belt }", "orders: none" },
+            { "stock", "    came:\n      - { date: 2026-03-30, line: 1, quantity: 1, lot: L-031 }", "    came: none" },
         };
 
     [Theory]

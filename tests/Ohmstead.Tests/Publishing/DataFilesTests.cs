@@ -275,7 +275,7 @@ public sealed class DataFilesTests
         using var bytes = new PageBuffer();
         var rows = new JsonRows(bytes);
         rows.Start(DataTable.For("lots", LotsTable.Columns.Row));
-        rows.Take(lot);
+        rows.Take([.. lot, .. new string?[LotsTable.Columns.Row.Keys.Count - lot.Length]]);
         return Encoding.UTF8.GetString(bytes.Written)[1..];
     }
 

@@ -34,12 +34,20 @@ internal static class SharedFilesUnderCheck
         public override string Called => "this drawer";
 
         public override IEnumerable<PartInList> Parts =>
-            stock.Lots.Select(static lot => new PartInList(lot.Id, "lot " + lot.Id.Value, lot.Values, lot));
+            stock
+                .Lots.Select(static lot => new PartInList(lot.Id, "lot " + lot.Id.Value, lot.Values, lot))
+                .Concat(
+                    stock.Orders.SelectMany(static order =>
+                        order
+                            .Lines.Where(static line => line.Values is not null)
+                            .Select(line => new PartInList(line.Id, $"line {line.Id.Value} of order {order.Id.Value}", line.Values!))
+                    )
+                );
 
         // A lot that stands twice is told as a name that stands twice.
         public override IEnumerable<Written<string>> References => [];
 
-        public override DateWindow MadeWithin(PartInList part) => DateWindow.OfLot(part.Lot!, today);
+        public override DateWindow? MadeWithin(PartInList part) => part.Lot is { } lot ? DateWindow.OfLot(lot, today) : null;
     }
 
     private sealed class DesignUnderCheck(DesignFile design, DateOnly today) : FileUnderCheck(design.Path)

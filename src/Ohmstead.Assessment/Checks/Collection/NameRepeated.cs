@@ -4,7 +4,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>Two designs, instruments, lots or orders have the same name, or names that differ by capitals alone.</summary>
+/// <summary>Two designs, instruments, lots, orders or lines of one order have the same name, or names that differ by capitals
+/// alone.</summary>
 public sealed class NameRepeated : ICollectionCheck
 {
     /// <inheritdoc/>
@@ -12,7 +13,7 @@ public sealed class NameRepeated : ICollectionCheck
         new(
             "name-repeated",
             Severity.Error,
-            "two designs, instruments, lots or orders have the same name, or names that differ by capitals alone",
+            "two designs, instruments, lots, orders or lines of one order have the same name, or names that differ by capitals alone",
             CheckEffect.HoldsBack,
             "which of the two is meant is not known"
         );
@@ -31,7 +32,8 @@ public sealed class NameRepeated : ICollectionCheck
                 )
             )
             .Concat(Repeated("a lot", (stock?.Lots ?? []).Select(lot => (stock!.Path, lot.Id))))
-            .Concat(Repeated("an order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))));
+            .Concat(Repeated("an order", (stock?.Orders ?? []).Select(order => (stock!.Path, order.Id))))
+            .Concat((stock?.Orders ?? []).SelectMany(order => Repeated("a line", order.Lines.Select(line => (stock!.Path, line.Id)))));
     }
 
     private IEnumerable<Finding> Repeated(string what, IEnumerable<(string Path, Written<string> Id)> names)

@@ -23,7 +23,9 @@ public sealed class StockDateInFuture : ICollectionCheck
         var stock = collection.Workshop.StockFile;
         var dates = (stock?.Orders ?? [])
             .SelectMany(order => new[] { order.Placed, order.PartReceived, order.Received, order.Lost, order.Cancelled })
+            .Concat((stock?.Orders ?? []).SelectMany(order => order.Lines).SelectMany(line => new[] { line.Lost, line.Cancelled }))
             .OfType<Written<DateOnly>>()
+            .Concat((stock?.Orders ?? []).SelectMany(order => order.Came).Select(came => came.Date))
             .Concat((stock?.Bench ?? []).Select(visit => visit.Date))
             .Concat((stock?.Lots ?? []).Select(lot => lot.Formed).OfType<Written<DateOnly>>())
             .Select(date => (stock!.Path, date))

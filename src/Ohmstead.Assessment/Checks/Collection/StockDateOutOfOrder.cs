@@ -28,19 +28,11 @@ public sealed class StockDateOutOfOrder : ICollectionCheck
 
         foreach (var order in stock.Orders)
         {
-            foreach (
-                var (day, what) in new[]
-                {
-                    (order.PartReceived, "came in part"),
-                    (order.Received, "came"),
-                    (order.Lost, "was lost"),
-                    (order.Cancelled, "was cancelled"),
-                }
-            )
+            foreach (var (day, what) in DaysOf(order))
             {
                 if (day is not null && day.Value < order.Placed.Value)
                 {
-                    yield return Finding(stock, day.Spot, $"order {order.Id.Value} {what} on {day.Text}", order);
+                    yield return Finding(stock, day.Spot, $"{what} on {day.Text}", order);
                 }
             }
         }
@@ -56,6 +48,26 @@ public sealed class StockDateOutOfOrder : ICollectionCheck
                 yield return Finding(stock, received.Spot, $"lot {lot.Id.Value} came on {received.Text}", order);
             }
         }
+    }
+
+    private static IEnumerable<(Written<DateOnly>? Day, string What)> DaysOf(Order order)
+    {
+        var name = $"order {order.Id.Value}";
+        return
+        [
+            (order.PartReceived, name + " came in part"),
+            (order.Received, name + " came"),
+            (order.Lost, name + " was lost"),
+            (order.Cancelled, name + " was cancelled"),
+            .. order.Lines.SelectMany(line =>
+                new[]
+                {
+                    (line.Lost, $"line {line.Id.Value} of {name} was lost"),
+                    (line.Cancelled, $"line {line.Id.Value} of {name} was cancelled"),
+                }
+            ),
+            .. order.Came.Select(came => ((Written<DateOnly>?)came.Date, $"line {came.Line.Value} of {name} came")),
+        ];
     }
 
     private Finding Finding(StockFile stock, Records.Text.Spot spot, string what, Order order) =>

@@ -93,6 +93,8 @@ public sealed class SharedFaults
             [
                 .. stock.Lots.Select(lot => (lot.Spot, (string?)lot.Id.Value)),
                 .. stock.Orders.Select(order => (order.Spot, (string?)null)),
+                .. stock.Orders.SelectMany(order => order.Lines).Select(line => (line.Spot, (string?)null)),
+                .. stock.Orders.SelectMany(order => order.Came).Select(came => (came.Spot, came.Lot?.Value)),
                 .. stock.Bench.Select(visit => (visit.Spot, (string?)null)),
                 .. stock.Bench.SelectMany(visit => visit.Readings).Select(reading => (reading.Spot, reading.Lot?.Value)),
             ];

@@ -1,5 +1,6 @@
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
@@ -26,7 +27,7 @@ public sealed class WaitOver : IObligationRule
                     null,
                     $"waits since {wait.Since.Text} for {wait.For.Value}"
                         + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
-                    wait.Order is { } order ? $"see order {order.Value}" : "order it, or end the wait with a date"
+                    NextStep(board, wait)
                 );
             }
             else if (!IsOver(wait, board.Today))
@@ -50,6 +51,14 @@ public sealed class WaitOver : IObligationRule
             }
         }
     }
+
+    // What came of a line is in the records; that it is what the work waited for, a person says.
+    private static string NextStep(BoardUnderObligation board, Wait wait) =>
+        wait.Order is not { } order ? "order it, or end the wait with a date"
+        : wait.Line is not { } line ? $"see order {order.Value}"
+        : board.Workshop.Line(order.Value, line.Value) is { State: OrderState.Received }
+            ? $"line {line.Value} of order {order.Value} has come: end the wait with a date"
+        : $"see line {line.Value} of order {order.Value}";
 
     /// <summary>Whether a wait has ended, on a day that can be.</summary>
     internal static bool IsOver(Wait wait, DateOnly today) =>

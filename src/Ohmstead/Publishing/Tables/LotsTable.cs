@@ -11,7 +11,7 @@ namespace Ohmstead.Publishing.Tables;
 internal static class LotsTable
 {
     /// <summary>Its columns.</summary>
-    public static DataColumns<(Lot Lot, int Fitted, int Scrapped)> Columns { get; } =
+    public static DataColumns<(Lot Lot, int Fitted, int Scrapped, string? Line)> Columns { get; } =
         new(
             "lot row",
             "One lot of spare parts.",
@@ -22,15 +22,23 @@ internal static class LotsTable
             new(Key.Count("fitted", "How many were fitted on boards.", "2").Needed(), row => Number(row.Fitted)),
             new(Key.RoughDate("received", "When it came.", "2026-03"), row => row.Lot.Received?.Value.ToString()),
             new(Key.Id("order", "The order.", "O-004"), row => row.Lot.Order?.Value),
-            new(Key.Count("scrapped", "How many went to the bin.", "1").Needed(), row => Number(row.Scrapped))
+            new(Key.Count("scrapped", "How many went to the bin.", "1").Needed(), row => Number(row.Scrapped)),
+            new(Key.Id("line", "The line of that order which it is.", "2"), row => row.Line)
         );
 
     /// <summary>The lots of a collection, in order of name.</summary>
-    public static IEnumerable<(Lot Lot, int Fitted, int Scrapped)> Rows(RunResult result)
+    public static IEnumerable<(Lot Lot, int Fitted, int Scrapped, string? Line)> Rows(RunResult result)
     {
         var use = BoardSummary.UseOfLots(result.Boards);
         return result
             .Workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal)
-            .Select(lot => (lot, use.Fitted(lot.Id.Value), result.Workshop.ScrappedOf(lot.Id.Value)));
+            .Select(lot =>
+                (
+                    lot,
+                    use.Fitted(lot.Id.Value),
+                    result.Workshop.ScrappedOf(lot.Id.Value),
+                    result.Workshop.ArrivalOf(lot.Id.Value)?.Arrival.Line.Value
+                )
+            );
     }
 }

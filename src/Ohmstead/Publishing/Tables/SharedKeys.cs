@@ -24,7 +24,7 @@ internal static class SharedKeys
         Key.Word(name, words, "no other word", description);
 
     /// <summary>A number in a cell.</summary>
-    public static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+    public static string Number(long number) => number.ToString(CultureInfo.InvariantCulture);
 
     /// <summary>A day in a cell.</summary>
     public static string? Day(DateOnly? day) => day is { } there ? IsoDate.Text(there) : null;
