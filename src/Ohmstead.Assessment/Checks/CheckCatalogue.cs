@@ -17,6 +17,8 @@ public static class CheckCatalogue
         new FileNameUnusable(),
         new LimitsReversed(),
         new LinkDropped(),
+        new LossLimitDoubtful(),
+        new MadeTooLate(),
         new MaterialContradictsKind(),
         new NameLooksAlike(),
         new PointLinkUnknown(),

@@ -50,5 +50,6 @@ public sealed record DateWindow(int FirstYear, DateOnly Last, string Why)
 
     private static string When(Written<RoughDate> date) => (date.Value.Day is null ? "in " : "on ") + date.Text;
 
-    private static string Today(DateOnly today) => $"today is {IsoDate.Text(today)}";
+    /// <summary>What day it is, in words that follow 'since'.</summary>
+    internal static string Today(DateOnly today) => $"today is {IsoDate.Text(today)}";
 }

@@ -63,6 +63,10 @@ public sealed class Binder(string path)
     public void Report(string check, Spot spot, string message, string? nextStep) =>
         findings.Add(new Finding(check, Severity.Error, spot.In(path), message, nextStep));
 
+    /// <summary>Reports a finding of severity warning: what stands there was read.</summary>
+    internal void Warn(string check, Spot spot, string message, string? nextStep) =>
+        findings.Add(new Finding(check, Severity.Warning, spot.In(path), message, nextStep));
+
     /// <summary>Whether so many findings of a check were reported that one more is only counted.</summary>
     internal bool CountsIfFull(string check) => findings.CountsIfFull(check, path);
 

@@ -57,7 +57,25 @@ public sealed class Fields
         };
 
     /// <summary>Any text.</summary>
-    public Written<string>? Text(string key) => Scalar(Place(key)) is { } scalar ? new(scalar.Text, scalar.Text, SpotOf(scalar)) : null;
+    public Written<string>? Text(string key)
+    {
+        if (Scalar(Place(key)) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (scalar.Style == ScalarWriting.Plain && LooseWords.Unquoted(scalar.Text) is { } inside)
+        {
+            binder.Warn(
+                RecordChecks.CurlyQuotes,
+                SpotOf(scalar),
+                $"the quotes around {Binder.Shown(scalar.Text)} are curly ones, which belong to the text",
+                $"write {key}: {NodeText.Quoted(inside)}, or {key}: {NodeText.Quoted(scalar.Text)} where they belong to it"
+            );
+        }
+
+        return new(scalar.Text, scalar.Text, SpotOf(scalar));
+    }
 
     /// <summary>A name: no spaces, no path, no control characters.</summary>
     public Written<string>? Id(string key)

@@ -12,6 +12,20 @@ internal static class LooseWords
 {
     private static readonly SearchValues<char> Opening = SearchValues.Create("“„‘”’«‚");
 
+    private static readonly SearchValues<char> Closing = SearchValues.Create("”“’‘»«\"'");
+
+    private static readonly SearchValues<char> Inner = SearchValues.Create("“”„«»\"");
+
+    /// <summary>What stands between the curly quotes that a whole text stands in; null for any other text.</summary>
+    internal static string? Unquoted(string text) =>
+        text.Length > 2
+        && Opening.Contains(text[0])
+        && Closing.Contains(text[^1])
+        && text[1..^1].Trim() is { Length: > 0 } inside
+        && !inside.AsSpan().ContainsAny(Inner)
+            ? inside
+            : null;
+
     /// <summary>Whether an entry is a word alone, with no colon behind it.</summary>
     internal static bool IsLoose(MappingNode mapping, MappingEntry entry) =>
         mapping.IsFlow

@@ -39,6 +39,9 @@ public static class RecordChecks
     /// <summary>A record of a format that there never was.</summary>
     public const string FormatUnknown = "format-unknown";
 
+    /// <summary>A text that stands in curly quotes, which belong to it.</summary>
+    public const string CurlyQuotes = "curly-quotes";
+
     /// <summary>A record that a JSON schema refuses although the reader had accepted it.</summary>
     public const string SchemaRefused = "schema-refused";
 
@@ -57,6 +60,7 @@ public static class RecordChecks
         NameUnusable,
         FormatNewer,
         FormatUnknown,
+        CurlyQuotes,
         SchemaRefused,
     ];
 }

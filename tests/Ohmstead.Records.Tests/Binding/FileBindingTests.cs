@@ -55,6 +55,35 @@ public sealed class FileBindingTests
         Assert.Equal("1:30", board.Parts[0].Values.Series?.Value);
     }
 
+    [Theory]
+    [InlineData("serial: “0412”", "write serial: \"0412\", or serial: \"“0412”\" where they belong to it")]
+    [InlineData("maker: „Tallis“", "write maker: \"Tallis\", or maker: \"„Tallis“\" where they belong to it")]
+    [InlineData("maker: «Tallis»", "write maker: \"Tallis\", or maker: \"«Tallis»\" where they belong to it")]
+    [InlineData("revision: ‘C’", "write revision: \"C\", or revision: \"‘C’\" where they belong to it")]
+    [InlineData("serial: “0412\"", "write serial: \"0412\", or serial: '“0412\"' where they belong to it")]
+    public void Curly_quotes_around_a_whole_text_are_told_and_the_text_stays_as_it_is(string line, string next)
+    {
+        var reading = Reads.Board($"---\nboard: SP-0007\ntitle: Barograph\n{line}\n---\n");
+        var finding = Assert.Single(reading.Findings);
+        Assert.Equal(
+            (RecordChecks.CurlyQuotes, Severity.Warning, next, 4),
+            (finding.Check, finding.Severity, finding.NextStep, finding.Place.Line)
+        );
+        Assert.NotNull(reading.File);
+    }
+
+    [Theory]
+    [InlineData("serial: \"0412\"")]
+    [InlineData("note: \"“no picture”\"")]
+    [InlineData("note: '“no picture”'")]
+    [InlineData("note: “EHT” is missing")]
+    [InlineData("note: “A” and “B”")]
+    [InlineData("note: the pen’s belt")]
+    [InlineData("note: “no picture")]
+    [InlineData("note: “”")]
+    public void Quotes_within_a_text_or_inside_straight_ones_are_nobodys_slip(string line) =>
+        Assert.Empty(Reads.Board($"---\nboard: SP-0007\ntitle: Barograph\n{line}\n---\n").Findings);
+
     [Fact]
     public void A_missing_key_is_named_at_its_mapping_with_a_line_to_add()
     {

@@ -33,6 +33,15 @@ public sealed class BoardFileUnderCheck(BoardUnderCheck board) : FileUnderCheck(
     public override IEnumerable<string> PointNames => board.Assessment.Points.Select(point => point.Name.Value);
 
     /// <inheritdoc/>
+    public override Written<RoughDate>? Made => board.Board.Made;
+
+    /// <inheritdoc/>
+    public override (DateOnly Day, string Why)? HereBy =>
+        DateWindow.OfBoard(board.Assessment, board.Today) is var here && here.Last <= board.Today
+            ? (here.Last, here.Why)
+            : (board.Today, DateWindow.Today(board.Today));
+
+    /// <inheritdoc/>
     public override Duty? Duty => board.Board.Duty;
 
     /// <inheritdoc/>

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
@@ -15,7 +16,10 @@ namespace Ohmstead.Assessment.Checks.Basis;
 internal static class FarReadings
 {
     /// <summary>What to do about one.</summary>
-    internal const string NextStep = "look at the unit prefix and the decimal point on the meter and in the record";
+    internal static string NextStep(Verdict verdict) =>
+        IsWithoutPercent(verdict)
+            ? $"write {Percent(verdict, 1m)} where the meter shows per cent, or {Percent(verdict, 100m)} where it is so"
+            : "look at the unit prefix and the decimal point on the meter and in the record";
 
     // Ten times, less what a tolerance and a little wear take from it.
     private const decimal Tenfold = 8m;
@@ -62,7 +66,19 @@ internal static class FarReadings
 
     private static string? Find(Verdict verdict, TestPoint? point) => point is null ? OfPart(verdict) : AtPoint(verdict, point);
 
-    private static string? OfPart(Verdict verdict)
+    private static string? OfPart(Verdict verdict) => FromFigures(verdict) ?? WithoutPercent(verdict);
+
+    // A loss factor above one is a dead part; written in per cent nobody takes it for the display of a meter that shows per cent.
+    private static string? WithoutPercent(Verdict verdict) =>
+        IsWithoutPercent(verdict) ? $"loss factor {verdict.Reading.Text} is written without % and is {Percent(verdict, 100m)}" : null;
+
+    private static bool IsWithoutPercent(Verdict verdict) =>
+        verdict is { Measured: Measured.LossFactor, Exact.Value: > 1m } && !verdict.Reading.Text.Contains('%', StringComparison.Ordinal);
+
+    private static string Percent(Verdict verdict, decimal times) =>
+        (verdict.Exact!.Value.Value * times).ToString("0.############", CultureInfo.InvariantCulture) + " %";
+
+    private static string? FromFigures(Verdict verdict)
     {
         if (verdict.Exact?.Value is not (> 0m and var read) || verdict.Limit is not { } limit)
         {

@@ -44,6 +44,12 @@ public abstract class FileUnderCheck(string path)
     /// <summary>The points that its points may name.</summary>
     public virtual IEnumerable<string> PointNames => Points.Select(point => point.Name.Value);
 
+    /// <summary>When what it tells of was made, as it says.</summary>
+    public virtual Written<RoughDate>? Made => null;
+
+    /// <summary>The day by which that was there, and why, in words that follow "and"; null where nothing says it.</summary>
+    public virtual (DateOnly Day, string Why)? HereBy => null;
+
     /// <summary>The hours and the warmth that it says boards run.</summary>
     public virtual Duty? Duty => null;
 

@@ -65,6 +65,10 @@ internal static class SharedFilesUnderCheck
 
         public override int StoryLine => design.BodyLine;
 
+        public override Written<RoughDate>? Made => design.Made;
+
+        public override (DateOnly Day, string Why)? HereBy => (today, DateWindow.Today(today));
+
         public override DateWindow MadeWithin(PartInList part) => DateWindow.OfDesign(design, today);
 
         public override bool MayBeUnread(string name) => design.UnreadParts.MayHold(name) || design.UnreadPoints.MayHold(name);

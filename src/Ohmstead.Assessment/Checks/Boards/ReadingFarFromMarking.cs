@@ -22,5 +22,5 @@ public sealed class ReadingFarFromMarking : IBoardCheck
         FarReadings
             .Find(board.Assessment.Readings.Where(assessed => assessed.Reading.Circuit is not { Value: Circuit.In }))
             .Concat(FarReadings.Find(board.Assessment.Proofs))
-            .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep));
+            .Select(far => board.Finding(Description, far.Verdict.Reading.Spot, far.Message, FarReadings.NextStep(far.Verdict)));
 }

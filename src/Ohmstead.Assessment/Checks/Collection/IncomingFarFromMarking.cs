@@ -37,7 +37,7 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
                 Description.Severity,
                 verdict.Reading.Spot.In(stock.Path),
                 message,
-                FarReadings.NextStep
+                FarReadings.NextStep(verdict)
             );
         }
     }

@@ -14,7 +14,9 @@ public static class CheckEffects
         .. CheckCatalogue.Descriptions.Select(check => (check.Name, check.Effect, check.Because)),
         .. TextChecks
             .All.Concat(RecordChecks.All)
+            .Where(check => check != RecordChecks.CurlyQuotes)
             .Select(check => (check, CheckEffect.HoldsBackAsError, "what stands there could not be read")),
+        (RecordChecks.CurlyQuotes, CheckEffect.Told, "the text was read, with its quotes"),
     ];
 
     private static readonly FrozenDictionary<string, CheckEffect> ByName = All.ToFrozenDictionary(
