@@ -62,7 +62,7 @@ internal static class CommandLine
                     ("changes", () => new ChangesCommand(terminal).Build()),
                     ("why", () => new WhyCommand(terminal).Build()),
                     ("explain", () => new ExplainCommand(terminal).Build()),
-                    ("families", () => new FamiliesCommand(terminal).Build()),
+                    ("failures", () => new FailuresCommand(terminal).Build()),
                     ("ahead", () => new AheadCommand(terminal).Build()),
                 ]
             ),
@@ -109,7 +109,7 @@ internal static class CommandLine
                 "Markings, rules, methods",
                 [
                     ("marking", () => new MarkingCommand(terminal).Build()),
-                    ("reckon", () => new ReckonCommand(terminal).Build()),
+                    ("calculate", () => new CalculateCommand(terminal).Build()),
                     ("method", () => new MethodCommand(terminal).Build()),
                 ]
             ),

@@ -73,7 +73,7 @@ public static class DriftWords
             && trend.Prediction(drift.YearsTo(day), Drift.Confidence).Is(out var next, out _)
         )
         {
-            yield return $"expected at the next look on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to "
+            yield return $"expected at the next inspection on {IsoDate.Text(day)}: {Quantity(next.Low, drift.Dimension)} to "
                 + $"{Quantity(next.High, drift.Dimension)} (95 %), line ± t(n-2) s sqrt(1 + 1/n + (t - mean)²/Sxx)";
         }
 

@@ -27,20 +27,20 @@ public static class FamilyAges
     public static string Counts(FamilyStatistics family) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first look, at ages nobody "
-                + $"saw; {family.Ages.FailedBetweenLooks} failed between two looks; {family.Ages.Observed - family.Ages.Failures} were "
-                + $"good when last seen. Where within a range they failed is not known."
+            $"{family.Ages.Observed} parts of known age: {family.Ages.FailedByFirstLook} had failed by their first inspection, at ages "
+                + $"nobody saw; {family.Ages.FailedBetweenLooks} failed between two inspections; "
+                + $"{family.Ages.Observed - family.Ages.Failures} were good when last seen. Where within a range they failed is not known."
         );
 
     /// <summary>
-    /// How many were bad at their first look, by age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of known
-    /// age or all were looked at at one age. Counts and no shares: the one share of an age is that of <see cref="Steps"/>, which counts
-    /// later looks and fitted parts too.
+    /// How many were bad at their first inspection, by age; empty where fewer parts than <see cref="AgesAtFailure.FewestObserved"/> are of
+    /// known age or all were looked at at one age. Counts and no shares: the one share of an age is that of <see cref="Steps"/>, which
+    /// counts later looks and fitted parts too.
     /// </summary>
     public static string FirstLooks(FamilyStatistics family) =>
         family.FirstLooks.Sum(look => look.Looked) >= AgesAtFailure.FewestObserved
         && family.FirstLooks.Select(look => look.Age).Distinct().Count() > 1
-            ? "Bad at the first look, by age: "
+            ? "Bad at the first inspection, by age: "
                 + $"{string.Join("; ", family.FirstLooks.GroupBy(look => look.Age).OrderBy(age => age.Key).Select(OneAge))}."
             : string.Empty;
 

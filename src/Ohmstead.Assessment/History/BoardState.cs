@@ -92,14 +92,14 @@ public static class BoardStates
     public static string Told(BoardState state, DateOnly? overdueSince) =>
         OverdueWords(overdueSince) is { } beside ? $"{Words(state)}; {beside}" : Words(state);
 
-    /// <summary>What is said beside a state: since when the look is overdue; null when it is not.</summary>
+    /// <summary>What is said beside a state: since when the inspection is overdue; null when it is not.</summary>
     public static string? OverdueWords(DateOnly? overdueSince) =>
-        overdueSince is { } day ? $"its look is overdue since {IsoDate.Text(day)}" : null;
+        overdueSince is { } day ? $"its inspection is overdue since {IsoDate.Text(day)}" : null;
 
-    /// <summary>What is said beside a number of boards that are fit to run: of how many the look is overdue; null when it is of
+    /// <summary>What is said beside a number of boards that are fit to run: of how many the inspection is overdue; null when it is of
     /// none.</summary>
     public static string? OverdueWords(int overdue) =>
-        overdue == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{overdue} of them with the look overdue");
+        overdue == 0 ? null : string.Create(CultureInfo.InvariantCulture, $"{overdue} of them with the inspection overdue");
 }
 
 /// <summary>One reason for the state of a board.</summary>

@@ -78,7 +78,7 @@ public static class HazardCatalogue
             "lithium-cell",
             "lithium memory cell",
             Source.Published("Renata designer's guide, primary lithium cells", "pages 52 and 53; when it is spent common practice"),
-            "never charge it: two diodes, or a diode and a resistor that limits when the diode has failed short ('reckon "
+            "never charge it: two diodes, or a diode and a resistor that limits when the diode has failed short ('calculate "
                 + "charge-guard'); a diode alone is no guard",
             "3.1 to 3.3 V when fresh; replaced under some 2.5 V, though sheets discharge to 2.0 V; a spent one may read 3.0 V without "
                 + "load; replace with a tagged cell, do not solder to the cell"

@@ -10,7 +10,7 @@ internal static class SitePages
         (SiteAddress.Ahead, "Year ahead"),
         (SiteAddress.Drawer, "Drawer"),
         (SiteAddress.Instruments, "Instruments"),
-        (SiteAddress.Families, "Families"),
+        (SiteAddress.Families, "Failures"),
         (SiteAddress.Findings, "Findings"),
         (SiteAddress.Checks, "Checks"),
         (SiteAddress.About, "How verdicts are reached"),

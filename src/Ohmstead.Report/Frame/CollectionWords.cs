@@ -81,7 +81,7 @@ internal static class CollectionWords
                 "nothing is known to be wrong, but something is not shown: a required point is not proved after the last work, a fitted "
                     + "piece was not measured, a record contradicts itself",
             _ => "none of these: everything that must be shown is shown by an entry of the record, which the page of the board names; "
-                + "whether the look is overdue is said beside it",
+                + "whether the inspection is overdue is said beside it",
         };
 
     /// <summary>Why a board is not fit to run, the weightiest first and the rest counted.</summary>

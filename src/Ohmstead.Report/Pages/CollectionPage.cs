@@ -100,7 +100,7 @@ public static class CollectionPage
         foreach (var board in boards.Take(most))
         {
             CollectionTables.BoardLink(html, board, isAlone: true);
-            html.Text(board.IsFitButOverdue ? " (look overdue) " : " ");
+            html.Text(board.IsFitButOverdue ? " (inspection overdue) " : " ");
         }
 
         if (boards.Count > most)

@@ -55,7 +55,7 @@ public static class FamiliesPage
             .SelectMany(board => board.Families)
             .SelectMany(family => family.Lives)
             .Count(life => life is { IsOriginal: true, FailedAsFound: true });
-        using var section = Section.Open(html, "families", "Families", "which parts go bad");
+        using var section = Section.Open(html, "families", "Failures by family", "parts that age and fail alike; which of them go bad");
         using var line = html.Open(Tag.P);
         html.Text(
             string.Create(

@@ -48,7 +48,7 @@ public static class SearchIndex
                 "states",
                 BoardStates
                     .All.Select(BoardStates.Words)
-                    .Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its look is overdue"))
+                    .Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its inspection is overdue"))
             );
             Texts(json, "designs", designs);
             Boards(json, context, boards, designs);

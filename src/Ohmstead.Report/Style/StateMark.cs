@@ -16,7 +16,7 @@ public static class StateMark
     /// <summary>Writes the mark and the words, and what is said beside the state.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="state">The state.</param>
-    /// <param name="overdueSince">Since when the look is overdue; null when it is not, or when no one board is meant.</param>
+    /// <param name="overdueSince">Since when the inspection is overdue; null when it is not, or when no one board is meant.</param>
     public static void Write(HtmlWriter html, BoardState state, DateOnly? overdueSince = null)
     {
         using (html.Open(Tag.Span).With(ClassName.State, ToneOf(state)))

@@ -48,7 +48,7 @@ internal sealed class BoardsCommand(Terminal terminal)
         };
         var sort = new Option<string>("--sort")
         {
-            Description = "In which order: what presses most first, by board or title, the longest unseen or the soonest look first.",
+            Description = "In which order: what presses most first, by board or title, the longest unseen or the soonest inspection first.",
             DefaultValueFactory = _ => BoardOrders.Words.WordFor(BoardOrder.State),
         };
         sort.AcceptOnlyFromAmong([.. BoardOrders.Words]);

@@ -61,8 +61,9 @@ internal static class Completions
     public static IEnumerable<CompletionItem> Instruments(CompletionContext context) =>
         Named(context, workshop => workshop.Instruments.Keys);
 
-    /// <summary>The checks that can be explained.</summary>
-    public static IEnumerable<CompletionItem> Checks(CompletionContext context) => Words(CheckPages.All().Keys);
+    /// <summary>The checks and the words that can be explained.</summary>
+    public static IEnumerable<CompletionItem> Explained(CompletionContext context) =>
+        Words(CheckPages.All().Keys.Concat(Glossary.All().SelectMany(word => word.Names)));
 
     /// <summary>The rules that can be worked out.</summary>
     public static IEnumerable<CompletionItem> Rules(CompletionContext context) => Words(ReckonCatalogue.All.Select(rule => rule.Name));

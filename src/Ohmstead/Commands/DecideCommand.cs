@@ -14,7 +14,7 @@ internal sealed class DecideCommand(Terminal terminal)
     private readonly Argument<string> place = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part or the place on the board; several parts as \"C1-C8 C11\".",
+        Description = "Where: the reference of a part, such as C12, or another spot of the board; several parts as \"C1-C8 C11\".",
     };
     private readonly Argument<string> decision = EntryOptions.OneOf("DECISION", "What was decided", Vocabulary.Decisions);
     private readonly Argument<string> because = new("BECAUSE") { Description = "Why, in words." };

@@ -6,60 +6,97 @@ using Ohmstead.Running;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Explains one check, offline.</summary>
+/// <summary>Explains one check or one word, offline.</summary>
 internal sealed class ExplainCommand(Terminal terminal)
 {
+    private readonly Argument<string[]> asked = new("WORD")
+    {
+        CompletionSources = { Completions.Explained },
+        Description =
+            "The name of a check, as printed behind a finding, or a word of the records; all checks with their summaries when not given.",
+        Arity = ArgumentArity.ZeroOrMore,
+    };
+    private readonly Option<bool> words = new("--words") { Description = "Tell all words of the glossary, a line each." };
+
     public Command Build()
     {
-        var check = new Argument<string?>("CHECK")
-        {
-            CompletionSources = { Completions.Checks },
-            Description = "The name of a check, as printed behind a finding; all of them with their summaries when not given.",
-            DefaultValueFactory = _ => null,
-        };
         var command = new Command(
             "explain",
             """
-            Explain a check: why, a wrong and a right example, what to do.
+            Explain a check: why, a wrong and a right example, what to do. Or say what a word of the records means.
 
             Examples:
               ohmstead explain                   all checks, a line each
               ohmstead explain key-unknown       one of them
+              ohmstead explain guard band        a word
+              ohmstead explain --words           all words, a line each
             """
         )
         {
-            check,
+            asked,
+            words,
         };
         command.SetAction(parsed =>
         {
-            var pages = CheckPages.All();
-            if (parsed.GetValue(check) is not { } name)
+            var name = string.Join(' ', parsed.GetValue(asked)!);
+            if (name.Length == 0)
             {
-                var width = pages.Keys.Max(known => known.Length);
-                foreach (var known in pages.Keys.Order(StringComparer.Ordinal))
-                {
-                    terminal.Out.WriteLine($"{known.PadRight(width)}  {Summary(CheckPages.Text(pages[known]))}");
-                }
-
+                List(parsed.GetValue(words) ? [.. Glossary.All().Select(word => (word.Heading, word.Meaning))] : Checks());
                 return ExitCode.Clean;
             }
 
-            if (!pages.TryGetValue(name, out var page))
-            {
-                var near = Nearest.To(name, pages.Keys.Order(StringComparer.Ordinal));
-                terminal.Error.WriteLine(Nearest.Told($"there is no check '{Printable.Escape(name)}'", near));
-                return ExitCode.Usage;
-            }
-
-            terminal.Out.Write(CheckPages.Text(page));
-            if (CheckEffects.Told(name) is { } effect)
-            {
-                terminal.Out.WriteLine($"\nWhat it does to the state: {effect}.");
-            }
-
-            return ExitCode.Clean;
+            return Check(name) || Word(name) ? ExitCode.Clean : Unknown(name);
         });
         return command;
+    }
+
+    private bool Check(string name)
+    {
+        if (!CheckPages.All().TryGetValue(name, out var page))
+        {
+            return false;
+        }
+
+        terminal.Out.Write(CheckPages.Text(page));
+        if (CheckEffects.Told(name) is { } effect)
+        {
+            terminal.Out.WriteLine($"\nWhat it does to the state: {effect}.");
+        }
+
+        return true;
+    }
+
+    private bool Word(string name)
+    {
+        if (Glossary.Find(Glossary.All(), name) is not { } word)
+        {
+            return false;
+        }
+
+        terminal.Out.WriteLine($"{word.Heading}: {word.Meaning}");
+        return true;
+    }
+
+    private int Unknown(string name)
+    {
+        var known = CheckPages.All().Keys.Concat(Glossary.All().SelectMany(word => word.Names)).Order(StringComparer.Ordinal);
+        terminal.Error.WriteLine(Printable.Escape(Nearest.Told($"there is no check and no word '{name}'", Nearest.To(name, known))));
+        return ExitCode.Usage;
+    }
+
+    private void List(IReadOnlyList<(string Name, string Meaning)> lines)
+    {
+        var width = lines.Max(line => line.Name.Length);
+        foreach (var (name, meaning) in lines)
+        {
+            terminal.Out.WriteLine($"{name.PadRight(width)}  {meaning}");
+        }
+    }
+
+    private static IReadOnlyList<(string Name, string Meaning)> Checks()
+    {
+        var pages = CheckPages.All();
+        return [.. pages.Keys.Order(StringComparer.Ordinal).Select(name => (name, Summary(CheckPages.Text(pages[name]))))];
     }
 
     // A page begins with its name, an empty line and its summary.

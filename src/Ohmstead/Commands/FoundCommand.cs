@@ -12,7 +12,7 @@ internal sealed class FoundCommand(Terminal terminal)
     private readonly Argument<string> at = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part or the place on the board; several parts as \"C1-C8 C11\".",
+        Description = "Where: the reference of a part, such as C12, or another spot of the board; several parts as \"C1-C8 C11\".",
     };
     private readonly Argument<string> what = new("WHAT") { Description = "What was seen, in words." };
     private readonly Argument<string> severity = EntryOptions.OneOf(

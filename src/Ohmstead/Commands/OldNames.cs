@@ -5,7 +5,7 @@ internal static class OldNames
 {
     private const string Order = "order";
 
-    private static readonly (string Old, string Now)[] Commands = [];
+    private static readonly (string Old, string Now)[] Commands = [("reckon", "calculate"), ("families", "failures")];
 
     private static readonly (string Old, string Now)[] OrderStates = [("part-received", "came-in-part")];
 

@@ -14,7 +14,7 @@ internal sealed class RemoveCommand(Terminal terminal)
     private readonly Argument<string?> place = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part, the test point or the place that the entry is about.",
+        Description = "What the entry is about: a part such as C12, a test point, or another spot of the board.",
         Arity = ArgumentArity.ZeroOrOne,
     };
     private readonly Option<int?> entry = new("--entry")

@@ -18,7 +18,9 @@ internal sealed class WorkCommand(Terminal terminal)
     private readonly Argument<string?> place = new("PLACE")
     {
         CompletionSources = { Completions.Places },
-        Description = "The part, or the place on the board, several parts as \"C1-C8 C11\"; the whole board when not given.",
+        Description =
+            "The reference of a part, such as C12, or another spot of the board, several parts as \"C1-C8 C11\"; the whole board when not "
+            + "given.",
         DefaultValueFactory = _ => null,
     };
     private readonly Option<string?> lot = new("--lot")

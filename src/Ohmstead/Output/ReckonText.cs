@@ -23,7 +23,7 @@ internal static class ReckonText
             }
         }
 
-        Line(target, "ohmstead reckon RULE explains a rule, with an example to change");
+        Line(target, "ohmstead calculate RULE explains a rule, with an example to change");
     }
 
     /// <summary>Writes what a rule is, and its example worked.</summary>
@@ -50,7 +50,7 @@ internal static class ReckonText
             );
         }
 
-        Line(target, $"{Indent}example: ohmstead reckon {rule.Name} {Quoted(rule)}");
+        Line(target, $"{Indent}example: ohmstead calculate {rule.Name} {Quoted(rule)}");
         if (rule.OfExample().Is(out var answer, out _))
         {
             WriteAnswer(target, answer, Indent + Indent);

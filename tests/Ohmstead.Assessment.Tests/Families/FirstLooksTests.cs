@@ -14,7 +14,7 @@ public sealed class FirstLooksTests
             .SelectMany(row => Enumerable.Range(0, 10).Select(i => new Inspection(row.Item1, i < row.Item2 ? 1 : 0, 1)))
             .ToArray();
         Assert.Equal(
-            "Bad at the first look, by age: 20 years 1 of 10; 30 years 4 of 10; 40 years 3 of 10; 50 years 8 of 10.",
+            "Bad at the first inspection, by age: 20 years 1 of 10; 30 years 4 of 10; 40 years 3 of 10; 50 years 8 of 10.",
             FamilyAges.FirstLooks(Family(looks))
         );
     }

@@ -53,7 +53,7 @@ public sealed class RulesPageTests
 
                 if (BenchRules.For(rule.Name) is { Count: > 0 } bench)
                 {
-                    text.Append("- At the bench: ").AppendJoin(", ", bench.Select(name => $"`ohmstead reckon {name}`")).Append('\n');
+                    text.Append("- At the bench: ").AppendJoin(", ", bench.Select(name => $"`ohmstead calculate {name}`")).Append('\n');
                 }
 
                 foreach (var test in tests.Where(test => Checks(test, rule) && test.Against.Length > 0))

@@ -10,7 +10,7 @@ internal static class CommandTarget
     private const int InternalFault = 4;
 
     private static readonly HashSet<string> WithoutFiles = new(
-        ["marking", "reckon", "method", "explain", "completion"],
+        ["marking", "calculate", "method", "explain", "completion"],
         StringComparer.Ordinal
     );
 

@@ -133,7 +133,7 @@ public sealed class EvidenceSectionTests
     // Looked at on 2026-03-15 and to be looked at every six months: by 2026-09-15.
     [Theory]
     [InlineData(15, "fit to run")]
-    [InlineData(16, "fit to run; its look is overdue since 2026-09-15")]
+    [InlineData(16, "fit to run; its inspection is overdue since 2026-09-15")]
     public void A_look_that_is_overdue_stands_beside_the_state(int day, string expected)
     {
         var page = OneBoard.Page(Sound, Judged.LookEvery("6 months"), new(2026, 9, day));
@@ -155,9 +155,9 @@ public sealed class EvidenceSectionTests
             boards
         );
         var page = new AngleSharp.Html.Parser.HtmlParser().ParseDocument(System.Text.Encoding.UTF8.GetString(buffer.Written));
-        Assert.Equal("All 2 boards are fit to run, 1 of them with the look overdue.", page.QuerySelector("p.lead")!.TextContent);
-        Assert.Contains("X-1 (look overdue)", page.QuerySelector("table[aria-label=States]")!.TextContent, StringComparison.Ordinal);
-        Assert.Equal("fit to run; its look is overdue since 2026-09-15", page.QuerySelector("#board-X-1 td")!.TextContent.Trim());
+        Assert.Equal("All 2 boards are fit to run, 1 of them with the inspection overdue.", page.QuerySelector("p.lead")!.TextContent);
+        Assert.Contains("X-1 (inspection overdue)", page.QuerySelector("table[aria-label=States]")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("fit to run; its inspection is overdue since 2026-09-15", page.QuerySelector("#board-X-1 td")!.TextContent.Trim());
         Assert.Equal("fit to run", page.QuerySelector("#board-X-2 td")!.TextContent.Trim());
     }
 

@@ -29,7 +29,7 @@ public sealed class SearchIndexTests
         using var index = Index([Board("SP-1", "Servo", Own), Board("SP-2", "Servo", Own) with { IsLookOverdue = true }], []);
         var states = index.RootElement.GetProperty("states").EnumerateArray().Select(state => state.GetString()).ToArray();
         Assert.Equal(
-            ["fit to run", "fit to run; its look is overdue"],
+            ["fit to run", "fit to run; its inspection is overdue"],
             index.RootElement.GetProperty("boards").EnumerateArray().Select(board => states[board[2].GetInt32()])
         );
     }

@@ -106,7 +106,7 @@ public sealed partial class BenchSheetTests
     [Fact]
     public void A_look_that_is_overdue_stands_beside_the_state() =>
         Assert.Equal(
-            "Where it stands: fit to run; its look is overdue since 2026-09-15",
+            "Where it stands: fit to run; its inspection is overdue since 2026-09-15",
             Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months"))
                 .QuerySelectorAll("h2")
                 .Select(heading => heading.TextContent)

@@ -12,7 +12,7 @@ public sealed class BenchCommandTests
     {
         using var copy = CollectionCopy.Make();
         var told = Run.Typing("quit\n", "bench", "SP-0007", "--in", copy.Root, "--by", "RK", "--as-of", "2029-01-01").Out;
-        Assert.Contains("SP-0007 is now: fit to run; its look is overdue since 2027-11-09; ", told, StringComparison.Ordinal);
+        Assert.Contains("SP-0007 is now: fit to run; its inspection is overdue since 2027-11-09; ", told, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -48,7 +48,7 @@ public sealed class BoardsCommandTests
             """
             LH-1  fit to run  Lamp supply
             LH-2  proof due   Lamp supply, spare
-            2 boards, 1 fit to run, 1 of them with the look overdue
+            2 boards, 1 fit to run, 1 of them with the inspection overdue
 
             """,
             Run.Of("boards", "--in", copy.Root, "--as-of", "2027-11-25", "--brief", "--sort", "board").Out

@@ -12,7 +12,7 @@ public sealed class CheckCommandTests
     public void The_summary_counts_those_fit_to_run_whose_look_is_overdue()
     {
         Assert.Matches(
-            "boards: [0-9]+ fit to run \\([0-9]+ of them with the look overdue\\), ",
+            "boards: [0-9]+ fit to run \\([0-9]+ of them with the inspection overdue\\), ",
             Run.Of("check", CollectionCopy.Untouched, "--as-of", "2029-01-01").Out
         );
         Assert.DoesNotContain("overdue", Run.Of("check", CollectionCopy.Untouched, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);

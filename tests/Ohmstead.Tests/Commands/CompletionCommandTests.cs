@@ -22,7 +22,7 @@ public sealed class CompletionCommandTests
     [InlineData("ohmstead work SP-0007 replaced C1 --polarity sche", "schematic")]
     [InlineData("ohmstead work SP-0007 replaced C1 --lot L-00", "L-001,L-002,L-003,L-004,L-005,L-006,L-007,L-008,L-009")]
     [InlineData("ohmstead work SP-0007 replaced C1 --kept ", "")]
-    [InlineData("ohmstead reckon discharge cap", "capacitance=")]
+    [InlineData("ohmstead calculate discharge cap", "capacitance=")]
     [InlineData("ohmstead bench SP-0007 --class C", "C")]
     [InlineData("ohmstead start b", "board")]
     [InlineData("ohmstead nonsense ", "")]

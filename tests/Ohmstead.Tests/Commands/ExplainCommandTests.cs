@@ -43,6 +43,42 @@ public sealed class ExplainCommandTests
     public void A_check_says_what_it_does_to_the_state(string check, string effect) =>
         Assert.EndsWith($"\n\nWhat it does to the state: {effect}.\n", Run.Of("explain", check).Out, StringComparison.Ordinal);
 
+    [Theory]
+    [InlineData("ESR: equivalent series resistance of a capacitor\n", "esr")]
+    [InlineData("form, re-form: to bring a stored electrolytic back to its voltage, slowly, through a resistor\n", "re-form")]
+    [InlineData("fit to run: nothing stands open: every obligation of the board is met by a named entry\n", "fit", "to", "run")]
+    [InlineData("meter: any instrument; instruments.yaml holds its calibrations and its accuracy\n", "meter")]
+    public void A_word_is_told_as_the_glossary_has_it_whatever_its_capitals(string told, params string[] words) =>
+        Assert.Equal((0, told), (Run.Of(["explain", .. words]).Exit, Run.Of(["explain", .. words]).Out));
+
+    [Theory]
+    [InlineData("there is no check and no word 'key-unknwon', 'key-unknown' is the nearest\n", "key-unknwon")]
+    [InlineData("there is no check and no word 'obligaton', 'obligation' is the nearest\n", "obligaton")]
+    [InlineData("there is no check and no word 'a<U+001B>[2J'\n", "a\u001b[2J")]
+    public void What_is_neither_is_told_with_the_nearest_of_both(string message, string word)
+    {
+        var run = Run.Of("explain", word);
+        Assert.Equal((2, string.Empty, message), (run.Exit, run.Out, run.Error));
+    }
+
+    [Fact]
+    public void Every_word_of_the_page_is_built_in_once_and_on_a_line_of_its_own()
+    {
+        // Counted apart from the reader: the rows of the page below its head and its rule.
+        string[] rows =
+        [
+            .. File.ReadAllLines(ProjectFolder.At("schema/GLOSSARY.md"))
+                .Where(line => line.StartsWith("| ", StringComparison.Ordinal))
+                .Skip(1),
+        ];
+        var lines = Run.Of("explain", "--words").Out.TrimEnd('\n').Split('\n');
+        Assert.Equal(rows.Length, lines.Length);
+        Assert.All(rows.Zip(lines), pair => Assert.StartsWith(pair.First[2..].Split(" |")[0], pair.Second, StringComparison.Ordinal));
+        var names = Glossary.All().SelectMany(word => word.Names).ToArray();
+        Assert.Equal(names.Length, names.Distinct(StringComparer.OrdinalIgnoreCase).Count());
+        Assert.Empty(names.Intersect(CheckPages.All().Keys));
+    }
+
     [Fact]
     public void Without_a_name_each_check_stands_on_a_line_with_its_summary()
     {

@@ -153,7 +153,7 @@ public sealed class HelpTests
     }
 
     [Theory]
-    [InlineData("families")]
+    [InlineData("failures")]
     [InlineData("ahead")]
     [InlineData("check")]
     [InlineData("why", "SP-0007")]

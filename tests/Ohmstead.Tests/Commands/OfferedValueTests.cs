@@ -17,7 +17,7 @@ public sealed class OfferedValueTests
         ["PART"] = "C1",
         ["LOT"] = "L-001",
         ["ORDER"] = "PO-08",
-        ["CHECK"] = "key-unknown",
+        ["WORD"] = "key-unknown",
         ["RULE"] = "esr",
         ["METHOD"] = "isopropanol",
         ["--lot"] = "L-001",

@@ -166,7 +166,7 @@ public sealed class WhyCommandTests
     // Last seen on 2026-05-09 and to be looked at every 18 months: by 2027-11-09.
     [Theory]
     [InlineData("2027-11-09", "fit to run\n")]
-    [InlineData("2027-11-10", "fit to run; its look is overdue since 2027-11-09\n")]
+    [InlineData("2027-11-10", "fit to run; its inspection is overdue since 2027-11-09\n")]
     public void A_look_that_is_overdue_stands_beside_the_state(string today, string expected) =>
         Assert.StartsWith(
             "SP-0007 Teleprinter line unit, signals room: " + expected,

@@ -9,7 +9,7 @@ namespace Ohmstead.Tests.Output;
 public sealed class DocumentRunTests
 {
     [Theory]
-    [InlineData("there is no folder 'nowhere'", "families", "nowhere", "--json")]
+    [InlineData("there is no folder 'nowhere'", "failures", "nowhere", "--json")]
     [InlineData("there is no folder 'nowhere'", "ahead", "nowhere", "--json")]
     [InlineData("there is no folder 'nowhere'", "drawer", "nowhere", "--form", "json")]
     [InlineData("there is no folder 'nowhere'", "buy", "nowhere", "--form=json")]
@@ -43,7 +43,7 @@ public sealed class DocumentRunTests
         using var output = new StringWriter { NewLine = "\n" };
         using var terminal = new Terminal(output, new OnceBrokenWriter(), showsProgress: false);
         using var interruption = new Interruption();
-        Assert.Equal(4, CommandLine.Run(["families", copy.Root, "--json", "--as-of", "2026-11-25"], terminal, interruption));
+        Assert.Equal(4, CommandLine.Run(["failures", copy.Root, "--json", "--as-of", "2026-11-25"], terminal, interruption));
         Assert.StartsWith(
             "this is a bug of the program, your records were not touched; InvalidOperationException in ",
             Problem(output.ToString(), 4),
@@ -56,8 +56,8 @@ public sealed class DocumentRunTests
     [InlineData("check . --form json", "/dev/full")]
     [InlineData("check . --form json", "&-")]
     [InlineData("check nowhere --form json", "/dev/full")]
-    [InlineData("families . --json", "/dev/full")]
-    [InlineData("reckon --form json", "/dev/full")]
+    [InlineData("failures . --json", "/dev/full")]
+    [InlineData("calculate --form json", "/dev/full")]
     public async Task Where_the_output_takes_nothing_the_document_stands_in_one_line_on_the_error_stream(string command, string output)
     {
         Assert.SkipUnless(TestExtent.IsAll || output == "&-", TestExtent.LeftOut);

@@ -42,11 +42,11 @@ public sealed class BadgesTests
         using var copy = CollectionCopy.Make();
         Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2029-01-01");
         Assert.Equal(
-            "SP-0007: fit to run; its look is overdue since 2027-11-09",
+            "SP-0007: fit to run; its inspection is overdue since 2027-11-09",
             XDocument.Load(copy.At("pages/badges/SP-0007.svg")).Root!.Element(Svg + "title")!.Value
         );
         Assert.Matches(
-            "of [0-9]+ fit to run, [0-9]+ of them with the look overdue$",
+            "of [0-9]+ fit to run, [0-9]+ of them with the inspection overdue$",
             XDocument.Load(copy.At("pages/badge.svg")).Root!.Element(Svg + "title")!.Value
         );
         Assert.Matches("\"SP-0007\".*\"look_overdue\":\"yes\"", copy.Read("pages/data.json"));

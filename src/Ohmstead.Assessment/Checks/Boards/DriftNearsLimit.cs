@@ -36,7 +36,7 @@ public sealed class DriftNearsLimit : IBoardCheck
                     Description,
                     drift.LastSpot,
                     $"{drift.Reference}: {VerdictWords.Describe(drift.Measured)} {DriftWords.Pace(drift)} and {DriftWords.Meeting(drift)}, "
-                        + $"before the next look on {IsoDate.Text(look)}; {DriftWords.Estimate}",
+                        + $"before the next inspection on {IsoDate.Text(look)}; {DriftWords.Estimate}",
                     day <= drift.Last
                         ? $"measure {drift.Reference} again soon, or decide about it with a reason"
                         : $"measure {drift.Reference} again by {IsoDate.Text(day)}, or decide about it with a reason"

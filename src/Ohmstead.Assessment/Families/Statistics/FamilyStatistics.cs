@@ -23,7 +23,7 @@ public sealed record FamilyStatistics(
     AgesAtFailure Ages
 )
 {
-    /// <summary>For the ages of originals at their first look, how many were looked at and how many were bad.</summary>
+    /// <summary>For the ages of originals at their first inspection, how many were looked at and how many were bad.</summary>
     public IReadOnlyList<Inspection> FirstLooks { get; init; } = [];
 
     /// <summary>The share failed as found, or null where too few were measured to print one.</summary>

@@ -23,7 +23,7 @@ internal static class RippleCurrentRule
         )
         {
             Formula = "I = sqrt(sum (Ii / Fi)²)",
-            Validity = "currents r.m.s.; reckon ripple-multiplier tells usual multipliers",
+            Validity = "currents r.m.s.; calculate ripple-multiplier tells usual multipliers",
         };
 
     private static Outcome<IReadOnlyList<RippleComponent>> Read(IReadOnlyList<string> entries)

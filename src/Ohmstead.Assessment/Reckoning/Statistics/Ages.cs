@@ -11,7 +11,7 @@ internal static class Ages
 {
     internal const string Form = "9 failed at that age, 13+ still good";
 
-    internal const string LookedForm = Form + ", 5..9 good at 5 and bad at 9, ..9 found bad at the first look";
+    internal const string LookedForm = Form + ", 5..9 good at 5 and bad at 9, ..9 found bad at the first inspection";
 
     internal const string FollowedForm = Form + ", 3:9 under observation from 3";
 

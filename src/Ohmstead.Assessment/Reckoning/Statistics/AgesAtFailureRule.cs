@@ -16,7 +16,7 @@ internal static class AgesAtFailureRule
     internal static ReckonRule Rule { get; } =
         new(
             "ages-at-failure",
-            "the share failed by age when failures are known to lie between two looks only",
+            "the share failed by age when failures are known to lie between two inspections only",
             [Items, By],
             "ages=..10,5..10,10+,20+,10..20 by=10",
             given =>

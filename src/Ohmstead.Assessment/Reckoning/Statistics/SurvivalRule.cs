@@ -19,7 +19,7 @@ internal static class SurvivalRule
         )
         {
             Formula = "product of (1 - failures / at risk); error by Greenwood",
-            Validity = "ages at failure must be known: items found bad at a look belong to reckon ages-at-failure",
+            Validity = "ages at failure must be known: items found bad at an inspection belong to calculate ages-at-failure",
         };
 
     private static Outcome<Reckoned> Work(IReadOnlyList<FollowedItem> items) =>

@@ -25,7 +25,7 @@ internal static class DesignsTable
             new(Key.Count("fit_to_run", "How many of them are fit to run.", "2").Needed(), units =>
                 Number(units.Units.Count(unit => unit.State == BoardState.FitToRun))
             ),
-            new(Key.Count("look_overdue", "Of how many of those the look is overdue.", "0").Needed(), units =>
+            new(Key.Count("look_overdue", "Of how many of those the inspection is overdue.", "0").Needed(), units =>
                 Number(units.Units.Count(unit => unit.IsFitButOverdue))
             ),
             new(Page, units => SiteAddress.Design(units.Design.Id.Value))

@@ -9,7 +9,7 @@ using Ohmstead.Running;
 namespace Ohmstead.Commands;
 
 /// <summary>Tells which families of parts fail, how sure that is, and at what ages.</summary>
-internal sealed class FamiliesCommand(Terminal terminal)
+internal sealed class FailuresCommand(Terminal terminal)
 {
     public Command Build()
     {
@@ -21,13 +21,13 @@ internal sealed class FamiliesCommand(Terminal terminal)
         var form = TextOrJson.Make();
         var shared = new SharedOptions();
         var command = new Command(
-            "families",
+            "failures",
             """
             Tell which families of parts fail: counts, shares with intervals, ages at failure.
 
             Examples:
-              ohmstead families records
-              ohmstead families records --form json
+              ohmstead failures records
+              ohmstead failures records --form json
             """
         )
         {

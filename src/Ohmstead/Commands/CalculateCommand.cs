@@ -8,17 +8,17 @@ using Ohmstead.Running;
 namespace Ohmstead.Commands;
 
 /// <summary>Works out a rule of the library from figures given by hand.</summary>
-internal sealed class ReckonCommand(Terminal terminal)
+internal sealed class CalculateCommand(Terminal terminal)
 {
     private const string About = """
         Work out a rule at the bench: the value, the arithmetic with the figures put in, the source. Without RULE all rules are listed,
         without values the rule is explained. An estimate is no promise and a figure never permission to touch.
 
         Examples:
-          ohmstead reckon
-          ohmstead reckon esr
-          ohmstead reckon esr capacitance=391uF tan-delta=0.2 frequency=100Hz
-          ohmstead reckon discharge capacitance=470uF from=400V resistance=2k2 --form json
+          ohmstead calculate
+          ohmstead calculate esr
+          ohmstead calculate esr capacitance=391uF tan-delta=0.2 frequency=100Hz
+          ohmstead calculate discharge capacitance=470uF from=400V resistance=2k2 --form json
         """;
 
     public Command Build()
@@ -36,7 +36,7 @@ internal sealed class ReckonCommand(Terminal terminal)
             Arity = ArgumentArity.ZeroOrMore,
         };
         var form = TextOrJson.Make();
-        var command = new Command("reckon", About) { name, values, form };
+        var command = new Command("calculate", About) { name, values, form };
         command.SetAction(parsed => Tell(parsed.GetValue(name), parsed.GetValue(values) ?? [], parsed.IsJson(form)));
         return command;
     }
@@ -52,7 +52,7 @@ internal sealed class ReckonCommand(Terminal terminal)
         if (ReckonCatalogue.Find(name) is not { } rule)
         {
             var near = Nearest.To(name, ReckonCatalogue.All.Select(known => known.Name));
-            return Refuse(Nearest.Told($"there is no rule '{name}'", near), "ohmstead reckon", name, json);
+            return Refuse(Nearest.Told($"there is no rule '{name}'", near), "ohmstead calculate", name, json);
         }
 
         if (values.Length == 0)
@@ -63,7 +63,7 @@ internal sealed class ReckonCommand(Terminal terminal)
 
         if (!rule.Answer(values).Is(out var answer, out var reason))
         {
-            return Refuse(reason, $"ohmstead reckon {rule.Name} {ReckonText.Quoted(rule)}", rule.Name, json);
+            return Refuse(reason, $"ohmstead calculate {rule.Name} {ReckonText.Quoted(rule)}", rule.Name, json);
         }
 
         if (json)

@@ -4,7 +4,7 @@ using Ohmstead.Tests.Support;
 namespace Ohmstead.Tests.Commands;
 
 /// <summary>Families of parts, told in the terminal.</summary>
-public sealed class FamiliesCommandTests
+public sealed class FailuresCommandTests
 {
     [Fact]
     public void Families_stand_in_a_table_with_their_counts_and_what_they_are_not()
@@ -14,7 +14,7 @@ public sealed class FamiliesCommandTests
         Assert.StartsWith("family ", run.Out, StringComparison.Ordinal);
         Assert.Contains("\naluminium electrolytic, Ostrel, series RB ", run.Out, StringComparison.Ordinal);
         Assert.Contains("Estimates, not promises.", run.Out, StringComparison.Ordinal);
-        Assert.Contains("failed by their first look, at ages nobody saw", run.Out, StringComparison.Ordinal);
+        Assert.Contains("failed by their first inspection, at ages nobody saw", run.Out, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -77,5 +77,5 @@ public sealed class FamiliesCommandTests
         Assert.Contains("\n    source: ", run.Out, StringComparison.Ordinal);
     }
 
-    private static Run Families(string folder, params string[] more) => Run.Of(["families", folder, "--as-of", "2026-11-25", .. more]);
+    private static Run Families(string folder, params string[] more) => Run.Of(["failures", folder, "--as-of", "2026-11-25", .. more]);
 }
