@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
+using Ohmstead.MovingIn;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Nodes;
@@ -13,23 +14,27 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Commands;
 
-/// <summary>Starts a design out of what one board lists, so that the next board of its kind need not list it again.</summary>
+/// <summary>Starts a design out of what one board lists, so that the next board of its kind need not list it again; or straight from a
+/// parts list.</summary>
 internal sealed class StartDesignCommand(Terminal terminal)
 {
     private readonly Argument<string> name = new("NAME") { Description = "The name of the new design, such as pulse-shaper." };
     private readonly Option<string> from = new("--from")
     {
         CompletionSources = { Completions.Boards },
-        Description = "The board whose parts, points and hazards become the design's.",
-        HelpName = "BOARD",
+        Description =
+            "The board whose parts, points and hazards become the design's; or a parts list: a table with headings, as CSV or as "
+            + "book.xlsx#Sheet.",
+        HelpName = "BOARD|FILE",
         Required = true,
     };
     private readonly Option<string?> title = new("--name")
     {
-        Description = "What it is; the board's title when not given.",
+        Description = "What it is; the board's title, or of a list the name, when not given.",
         HelpName = "TEXT",
     };
-    private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Say what would be moved, and write nothing." };
+    private readonly Option<bool> trial = new("--trial", "--dry") { Description = "Say what would be written, and write nothing." };
+    private readonly StartPartsOptions pairs = new();
     private readonly SharedOptions shared = new();
 
     public Command Build()
@@ -38,26 +43,52 @@ internal sealed class StartDesignCommand(Terminal terminal)
             "design",
             """
             Start a design out of a board: the lines of its parts, points and hazards move as they stand, and the board names the design.
-            Readings, work, serial and date codes stay with the board, and every verdict stays what it was.
+            Readings, work, serial and date codes stay with the board, and every verdict stays what it was. Or straight from a parts list,
+            read as 'start parts' reads it: a line in which anything is not understood is left out and told.
 
             Examples:
               ohmstead start design pulse-shaper --from SP-0019 --name "Wind pulse shaper" --trial
               ohmstead start design pulse-shaper --from SP-0019
+              ohmstead start design output-stage --from records/lists/output.csv --kind "C=polyester film" --unit C=uF --trial
             """
         )
         {
             name,
             from,
             title,
+            pairs.Columns,
+            pairs.Kinds,
+            pairs.Units,
             trial,
             shared.Folder,
             shared.AsOf,
         };
         command.SetAction(parsed =>
         {
+            if (shared.Read(parsed, terminal.Error, writes: true) is not { } run)
+            {
+                return ExitCode.Usage;
+            }
+
+            if (TableReader.IsNamed(parsed.GetValue(from)!))
+            {
+                return SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } folder ? ExitCode.Usage
+                    : Taken(parsed.GetValue(name)!, folder) is { } other ? Refuse(other, null, ExitCode.Usage)
+                    : new DesignFromList(terminal, pairs).Start(
+                        parsed,
+                        new(parsed.GetValue(name)!, parsed.GetValue(title), parsed.GetValue(from)!, parsed.GetValue(trial)),
+                        folder,
+                        run
+                    );
+            }
+
+            if (Tied(parsed) is { } option)
+            {
+                return Refuse($"{option} is said of a parts list, and '{parsed.GetValue(from)}' names no table", null, ExitCode.Usage);
+            }
+
             if (
-                shared.Read(parsed, terminal.Error, writes: true) is not { } run
-                || SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
+                SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files
                 || BoardFinder.Find(files.Root, parsed.GetValue(from)!, run, terminal.Error) is not { } board
             )
             {
@@ -81,6 +112,11 @@ internal sealed class StartDesignCommand(Terminal terminal)
             ? $"there is {there}, which is '{wanted}' or can be taken for it"
         : null;
 
+    private string? Tied(ParseResult parsed) =>
+        new Option[] { pairs.Columns, pairs.Kinds, pairs.Units }
+            .FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false })
+            ?.Name;
+
     private int Split(ParseResult parsed, FoundBoard board, string wanted, RunOptions run)
     {
         var path = board.Board.Board.Path;
@@ -93,9 +129,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
                 return (null, Refuse($"{path} holds what cannot be read; mend it first, 'check' says where", null, ExitCode.Findings));
             }
 
-            var remark = File.Exists(board.Files.Full("schema/design.schema.json"))
-                ? "yaml-language-server: $schema=../schema/design.schema.json"
-                : null;
+            var remark = DesignFromList.SchemaLine(board.Files);
             var split = DesignSplitter.Split(
                 editor,
                 wanted,
@@ -173,12 +207,7 @@ internal sealed class StartDesignCommand(Terminal terminal)
 
     private int Refuse(string problem, string? next, int exit)
     {
-        terminal.Error.WriteLine(Printable.Escape(problem));
-        if (next is not null)
-        {
-            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
-        }
-
+        PartsListTaker.Refuse(terminal, problem, next);
         return exit;
     }
 

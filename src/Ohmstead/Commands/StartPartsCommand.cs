@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
 using Ohmstead.Collections;
-using Ohmstead.PartsLists;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Running;
@@ -14,11 +13,10 @@ namespace Ohmstead.Commands;
 /// <summary>Starts a parts list out of a table that another program wrote.</summary>
 internal sealed class StartPartsCommand(Terminal terminal)
 {
-    private const int MostTold = 40;
-
     private readonly Argument<string> list = new("FILE")
     {
-        Description = "The table: separated by commas, semicolons or tabs, with headings, in UTF-8.",
+        Description =
+            "The table, with headings: separated by commas, semicolons or tabs, in UTF-8; or a sheet of a workbook, as book.xlsx#Sheet.",
     };
     private readonly Option<string?> design = new("--design")
     {
@@ -78,16 +76,11 @@ internal sealed class StartPartsCommand(Terminal terminal)
             return Refuse("parts go into a design or into a board", "say --design NAME or --board NUMBER");
         }
 
-        if (!ListFile.Read(parsed.GetValue(list)!).Is(out var text, out var problem))
+        var file = parsed.GetValue(list)!;
+        var taker = new PartsListTaker(terminal, pairs);
+        if (taker.Open(parsed, file) is not { } opened)
         {
-            return Refuse(problem, null);
-        }
-
-        var table = CsvTableReader.Read(text);
-        var (plan, fault, next) = PlanOf(table, parsed.GetValue(pairs.Columns)!);
-        if (plan is null)
-        {
-            return Refuse($"{parsed.GetValue(list)}: {fault}", next);
+            return ExitCode.Usage;
         }
 
         return
@@ -97,55 +90,8 @@ internal sealed class StartPartsCommand(Terminal terminal)
                     : ListTarget.Design(files, toDesign, run, terminal.Error)
             )
                 is { } target
-            ? Take(parsed, table, plan, target, run)
+            ? taker.Take(parsed, file, opened, target, items => Write(target, items, parsed.GetValue(trial), run))
             : ExitCode.Usage;
-    }
-
-    // Titles and dates may stand above the headings: the first of the first rows that can be headings is taken for them.
-    private static (ColumnPlan? Plan, string? Fault, string? NextStep) PlanOf(CsvTable table, IReadOnlyDictionary<string, string> said)
-    {
-        if (table.Rows.Count == 0)
-        {
-            return (
-                null,
-                table.Faults.Count > 0 ? $"{table.Faults[0].Place}: {table.Faults[0].Message}" : "there is no row in it",
-                table.Faults.Count > 0 ? table.Faults[0].NextStep : null
-            );
-        }
-
-        var plans = table.Rows.Take(20).Select(row => ColumnPlan.For(row, said)).ToArray();
-        var found = plans.FirstOrDefault(plan => plan.Plan is not null);
-        return found.Plan is not null ? found : plans[0];
-    }
-
-    private int Take(ParseResult parsed, CsvTable table, ColumnPlan plan, ListTarget target, RunOptions run)
-    {
-        terminal.Out.WriteLine(Printable.Escape(plan.InWords()));
-        var choices = new ListChoices(parsed.GetValue(pairs.Kinds)!, parsed.GetValue(pairs.Units)!, reference =>
-            target.Known.GetValueOrDefault(reference)?.Part.Values.Kind.Value
-        );
-        var read = PartsListReader.Read(table, plan, choices);
-        var compared = ListComparison.Compare(read.Parts, target.Known);
-        var against = read.Contradictions.Concat(compared.Conflicts).OrderBy(one => one.Line).ToArray();
-        Tell(parsed.GetValue(list)!, against);
-        if (against.Length > 0)
-        {
-            terminal.Error.WriteLine("nothing was written");
-            return ExitCode.Findings;
-        }
-
-        var left = read.Faults.Concat(compared.Alike).OrderBy(one => one.Line).ThenBy(one => one.Column).ToArray();
-        Tell(parsed.GetValue(list)!, left);
-        Tell(read.Undecided);
-        var exit =
-            compared.New.Count == 0 ? ExitCode.Clean : Write(target, [.. compared.New.Select(PartLine.Write)], parsed.GetValue(trial), run);
-        if (exit != ExitCode.Clean)
-        {
-            return exit;
-        }
-
-        Count(compared, left.Length, read.Undecided.Sum(one => one.References.Count), target.Path);
-        return left.Length > 0 || read.Undecided.Count > 0 ? ExitCode.Findings : ExitCode.Clean;
     }
 
     private int Write(ListTarget target, IReadOnlyList<string> items, bool isTrial, RunOptions run)
@@ -167,9 +113,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
 
     private void Tell(string path, IReadOnlyList<string> items, bool isTrial)
     {
-        foreach (var item in isTrial ? items : [])
+        if (isTrial)
         {
-            terminal.Out.WriteLine(Printable.Escape($"  - {item}"));
+            new PartsListTaker(terminal, pairs).Show(items);
         }
 
         terminal.Out.WriteLine(
@@ -202,77 +148,9 @@ internal sealed class StartPartsCommand(Terminal terminal)
         return JudgedFiles.AreSound(terminal, target.Before, after, [target.Path]) ? (changed, ExitCode.Clean) : (null, ExitCode.Findings);
     }
 
-    private void Tell(string file, ListFault[] faults)
-    {
-        foreach (var fault in faults.Take(MostTold))
-        {
-            terminal.Error.WriteLine(Printable.Escape($"{file}, {fault.Place}: {fault.Message}"));
-            if (fault.NextStep is not null)
-            {
-                terminal.Error.WriteLine(Printable.Escape($"  = {fault.NextStep}"));
-            }
-        }
-
-        if (faults.Length > MostTold)
-        {
-            terminal.Error.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{faults.Length - MostTold} more are not shown"));
-        }
-    }
-
-    private void Tell(IReadOnlyList<UndecidedKind> undecided)
-    {
-        foreach (var (letters, references) in undecided)
-        {
-            var candidates = ClassLetter.Candidates(letters);
-            var some =
-                string.Join(", ", references.Take(12))
-                + (
-                    references.Count > 12 ? string.Create(CultureInfo.InvariantCulture, $" and {references.Count - 12} more") : string.Empty
-                );
-            terminal.Error.WriteLine(Printable.Escape($"left out, since '{letters}' does not say which kind of part it is: {some}"));
-            terminal.Error.WriteLine(
-                Printable.Escape(
-                    $"  = --kind \"{(letters.Length > 0 ? letters : references[0])}={candidates[0]}\", or one of: "
-                        + $"{string.Join(", ", candidates)}"
-                )
-            );
-        }
-    }
-
-    private void Count(ListComparison compared, int left, int undecided, string path)
-    {
-        if (compared.Same.Count > 0)
-        {
-            terminal.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"  {compared.Same.Count} were there already"));
-        }
-
-        foreach (var less in compared.Less.Take(MostTold))
-        {
-            terminal.Out.WriteLine(Printable.Escape($"  {less}"));
-        }
-
-        if (left + undecided > 0)
-        {
-            terminal.Out.WriteLine(
-                Printable.Escape(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"  left out: {left} lines not understood, {undecided} parts of unknown kind; the same list can be taken again, "
-                            + $"{path} then gets the rest"
-                    )
-                )
-            );
-        }
-    }
-
     private int Refuse(string problem, string? next, int exit = ExitCode.Usage)
     {
-        terminal.Error.WriteLine(Printable.Escape(problem));
-        if (next is not null)
-        {
-            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
-        }
-
+        PartsListTaker.Refuse(terminal, problem, next);
         return exit;
     }
 }

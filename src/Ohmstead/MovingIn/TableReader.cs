@@ -41,6 +41,23 @@ internal static class TableReader
             : (new(table, FrozenSet<(int, int)>.Empty), null, null);
     }
 
+    /// <summary>The rows of a table; a line that is none of a table is a fault of the table, and not of its file.</summary>
+    /// <exception cref="IOException">It cannot be read.</exception>
+    public static (CsvTable? Rows, string? Fault, string? NextStep) ReadRows(string named)
+    {
+        if (IsNamed(named) && Path.GetExtension(Split(named).File).ToUpperInvariant() is not (".CSV" or ".TSV" or ".TXT"))
+        {
+            var (table, fault, next) = Read(named);
+            return (table?.Cells, fault, next);
+        }
+
+        return ListFile.Read(named).Is(out var text, out var problem) ? (CsvTableReader.Read(text), null, null) : (null, problem, null);
+    }
+
+    /// <summary>Whether a word names a table rather than a record: it ends as one does.</summary>
+    public static bool IsNamed(string word) =>
+        Path.GetExtension(Split(word).File).ToUpperInvariant() is ".CSV" or ".TSV" or ".TXT" or ".XLSX" or ".XLS" or ".XLSM" or ".ODS";
+
     /// <summary>Where the rows of a table go that are refused: beside it, as CSV.</summary>
     public static string BesideIt(string named)
     {

@@ -21,6 +21,25 @@ internal sealed record ListTarget(
     RunResult Before
 )
 {
+    /// <summary>True for a record that is not there yet.</summary>
+    public bool IsNew { get; private init; }
+
+    /// <summary>A design that is not there yet.</summary>
+    public static ListTarget NewDesign(CollectionFolder files, string path, RunOptions run)
+    {
+        var alone = files.Only([]);
+        return new(
+            alone.WithDesign(path),
+            path,
+            FileShapes.Design,
+            new Dictionary<string, KnownPart>(StringComparer.Ordinal),
+            new CollectionRun(alone, run).Run()
+        )
+        {
+            IsNew = true,
+        };
+    }
+
     /// <summary>A design; null, told with the nearest name, when there is none.</summary>
     public static ListTarget? Design(CollectionFolder files, string name, RunOptions run, TextWriter error)
     {

@@ -121,6 +121,120 @@ public sealed partial class StartDesignCommandTests
         Assert.False(File.Exists(copy.At(Design)));
     }
 
+    private static readonly string[] Kinds = ["--kind", "C=polyester film", "--kind", "R=metal film resistor", "--kind", "Q=transistor"];
+
+    [Fact]
+    public void A_list_becomes_a_design_whose_parts_a_board_takes()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("stage.csv", "Designator,Val,Qty\n\"C31, C33\",100n 63V,2\nR31,10k 1%,1\n");
+        string[] words = ["output-stage", "--from", copy.At("stage.csv"), "--name", "Output stage: spare", .. Kinds];
+        var trial = Start(copy, [.. words, "--trial"]);
+        Assert.Equal(
+            (
+                0,
+                "columns: ref = Designator, value = Val, count = Qty\n"
+                    + "  - { ref: C31, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }\n"
+                    + "  - { ref: C33, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }\n"
+                    + "  - { ref: R31, kind: metal film resistor, resistance: 10 kΩ, tolerance: ±1 % }\n"
+                    + "designs/output-stage.md: would be written, 3 parts\n"
+            ),
+            (trial.Exit, trial.Out)
+        );
+        Assert.False(File.Exists(copy.At("designs/output-stage.md")));
+        var run = Start(copy, words);
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        Assert.Equal(
+            "---\ndesign: output-stage\ntitle: \"Output stage: spare\"\nparts:\n"
+                + "  - { ref: C31, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }\n"
+                + "  - { ref: C33, kind: polyester film, capacitance: 100 nF, rated_voltage: 63 V }\n"
+                + "  - { ref: R31, kind: metal film resistor, resistance: 10 kΩ, tolerance: ±1 % }\nformat: 1\n---\n",
+            copy.Read("designs/output-stage.md")
+        );
+        Assert.Equal(0, Run.Of("check", copy.Root, "--thorough", "--as-of", "2026-11-25").Exit);
+        Assert.Equal(0, Run.Of("start", "board", "SP-0021", "--design", "output-stage", "--in", copy.Root, "--as-of", "2026-11-25").Exit);
+        Assert.StartsWith("there is designs/output-stage.md", Start(copy, words).Error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Rows_that_are_not_understood_are_told_and_the_rest_of_them_joins_later()
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("stage.csv", "Ref;Value\nC31;100n 63V\nC32;0.1\n");
+        var run = Start(copy, ["output-stage", "--from", copy.At("stage.csv"), .. Kinds]);
+        Assert.Equal(1, run.Exit);
+        Assert.Contains("stage.csv, line 3, column 2: ", run.Error, StringComparison.Ordinal);
+        Assert.Contains("  left out: 1 lines not understood", run.Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("C32", copy.Read("designs/output-stage.md"), StringComparison.Ordinal);
+        var rest = Run.Of([
+            "start",
+            "parts",
+            copy.At("stage.csv"),
+            "--design",
+            "output-stage",
+            .. Kinds,
+            "--unit",
+            "C=uF",
+            "--in",
+            copy.Root,
+            "--as-of",
+            "2026-11-25",
+        ]);
+        Assert.Equal(0, rest.Exit);
+        Assert.Contains("C32, kind: polyester film, capacitance: 100 nF", copy.Read("designs/output-stage.md"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_sheet_of_a_workbook_is_a_list_too_also_for_a_design_that_is_there()
+    {
+        using var copy = CollectionCopy.Make();
+        Workbook.Write(
+            copy.At("stage.xlsx"),
+            ("Parts", [Workbook.Text("Ref", "Value"), Workbook.Text("C31", "100n 63V")]),
+            ("Shopping", [Workbook.Text("What")])
+        );
+        var two = Start(copy, ["output-stage", "--from", copy.At("stage.xlsx"), .. Kinds]);
+        Assert.Contains("has 2 sheets", two.Error, StringComparison.Ordinal);
+        Assert.Equal(0, Start(copy, ["output-stage", "--from", copy.At("stage.xlsx") + "#Parts", .. Kinds]).Exit);
+        Assert.Contains("- { ref: C31, kind: polyester film", copy.Read("designs/output-stage.md"), StringComparison.Ordinal);
+        var into = Run.Of([
+            "start",
+            "parts",
+            copy.At("stage.xlsx") + "#Parts",
+            "--design",
+            "rain-counter",
+            .. Kinds,
+            "--in",
+            copy.Root,
+            "--as-of",
+            "2026-11-25",
+        ]);
+        Assert.Equal((0, string.Empty), (into.Exit, into.Error));
+    }
+
+    [Theory]
+    [InlineData("Ref,Value\nC31,lots\n", "no part of ", 1)]
+    [InlineData("Ref,Value\nC31,1n\nC31,2n\n", "nothing was written", 1)]
+    [InlineData("What,How\nx,y\n", "no column holds ", 2)]
+    [InlineData("", "is empty", 2)]
+    public void A_list_that_gives_no_design_writes_none(string list, string message, int exit)
+    {
+        using var copy = CollectionCopy.Make();
+        copy.Write("stage.csv", list);
+        var run = Start(copy, ["output-stage", "--from", copy.At("stage.csv"), .. Kinds]);
+        Assert.Equal(exit, run.Exit);
+        Assert.Contains(message, run.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(copy.At("designs/output-stage.md")));
+    }
+
+    [Fact]
+    public void What_is_said_of_a_list_is_refused_where_a_board_is_named()
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Start(copy, "pulse-shaper", "--from", "SP-0019", "--unit", "C=uF");
+        Assert.Equal((2, "--unit is said of a parts list, and 'SP-0019' names no table\n"), (run.Exit, run.Error));
+    }
+
     private static Run Start(CollectionCopy copy, params string[] words) =>
         Run.Of(["start", "design", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]);
 
