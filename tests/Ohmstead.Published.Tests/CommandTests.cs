@@ -48,6 +48,7 @@ public sealed class CommandTests(PublishedProgram published)
             { "correct SP-0007 +80V 80.3V --because 'misread the scale'", 0 },
             { "wait SP-0007 'a pen, two belts' --blocks soak", 0 },
             { "start collection lighthouse --name 'Fog signals: of the old light'", 0 },
+            { "start schemas schemas", 0 },
             { "start board SP-0021 --design bench-supply --serial 0731", 0 },
             { "start design pulse-shaper --from SP-0019", 0 },
             { "start parts list.csv --design rain-counter --kind 'C=polyester film' --kind 'R=metal film resistor'", 0 },

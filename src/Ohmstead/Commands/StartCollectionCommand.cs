@@ -30,6 +30,12 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         Description = "The repository from which the workflow builds the program.",
         HelpName = "OWNER/NAME",
     };
+    private readonly Option<bool> schemas = new("--schemas")
+    {
+        Description =
+            "Put the schemas beside the records, some thousand lines that Git keeps with them, and name them to editors; else "
+            + "'start schemas' puts them where all collections of a machine find them.",
+    };
     private readonly SharedOptions shared = new();
 
     public Command Build()
@@ -37,7 +43,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         var command = new Command(
             "collection",
             """
-            Start a collection: its files with an example each, a first board, the schemas, and what editors and Git need.
+            Start a collection: its files with an example each, a first board, and what Git needs.
             A file that is there already is named and left alone.
 
             Examples:
@@ -50,13 +56,14 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             name,
             board,
             program,
+            schemas,
             shared.AsOf,
         };
         command.SetAction(parsed =>
             shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is { } run
                 ? Start(
                     Path.GetFullPath(parsed.GetValue(folder)!),
-                    parsed.GetValue(name)!.Trim(),
+                    (parsed.GetValue(name)!.Trim(), parsed.GetValue(schemas)),
                     parsed.GetValue(board),
                     parsed.GetValue(program) ?? string.Empty,
                     run.Today
@@ -66,8 +73,9 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         return command;
     }
 
-    private int Start(string root, string called, string? number, string source, DateOnly today)
+    private int Start(string root, (string Name, bool HasSchemas) wanted, string? number, string source, DateOnly today)
     {
+        var (called, hasSchemas) = wanted;
         var first = number ?? CollectionFiles.FirstNumber(called);
         var fault =
             called.Length == 0 ? "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\""
@@ -85,10 +93,19 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
         var above = RepositoryAbove(root);
         var files = CollectionFiles
-            .List(called, hasBoards ? null : first, today)
+            .List(called, hasBoards ? null : first, today, hasSchemas)
             .Concat(above is null ? CollectionFiles.OfRepository(source, BranchOf(root)) : [])
             .ToArray();
         NewFiles.LookAt(root, files);
+        var left = Write(terminal, root, files);
+        Next(above, source);
+        return left > 0 ? ExitCode.Incomplete : ExitCode.Clean;
+    }
+
+    /// <summary>Writes files that are not there yet, and says what became of each.</summary>
+    /// <returns>How many were left alone.</returns>
+    internal static int Write(Terminal terminal, string root, IEnumerable<StartingFile> files)
+    {
         var left = 0;
         foreach (var file in files)
         {
@@ -104,8 +121,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             to.WriteLine(Printable.Escape($"{file.Path}: {words}"));
         }
 
-        Next(above, source);
-        return left > 0 ? ExitCode.Incomplete : ExitCode.Clean;
+        return left;
     }
 
     private void Next(string? above, string source)

@@ -36,16 +36,38 @@ internal static class CollectionFiles
     /// <param name="name">The name of the collection.</param>
     /// <param name="board">The number of the first board, or null where boards are there already.</param>
     /// <param name="today">The day it came.</param>
-    public static IReadOnlyList<StartingFile> List(string name, string? board, DateOnly today) =>
+    /// <param name="hasSchemas">True to put the schemas beside the records, and to name them to editors.</param>
+    public static IReadOnlyList<StartingFile> List(string name, string? board, DateOnly today, bool hasSchemas)
+    {
+        var files = Records(name, board, today);
+        return hasSchemas
+            ? [.. files, .. Schemas("schema/"), new(".vscode/settings.json", Template("editor-settings.json"))]
+            : [.. files.Select(file => file with { Text = WithoutSchema(file.Text) })];
+    }
+
+    /// <summary>The schemas of all records.</summary>
+    /// <param name="folder">The folder in front of their names; empty, or with a slash behind it.</param>
+    public static IEnumerable<StartingFile> Schemas(string folder) =>
+        FileShapes.All.Select(file => new StartingFile(folder + SchemaFiles.FileName(file.SchemaName), SchemaFiles.Read(file.SchemaName)));
+
+    /// <summary>The settings by which editors find the schemas at a place: each schema and the files that it is of, a line each.</summary>
+    /// <param name="place">What stands in front of the name of each schema.</param>
+    public static IEnumerable<string> SettingsFor(string place) =>
+        Template("editor-settings.json")
+            .Split('\n')
+            .Where(line => line.Contains("./schema/", StringComparison.Ordinal))
+            .Select(line => line.Trim().Replace("./schema/", place, StringComparison.Ordinal));
+
+    // Where no schema lies beside the records, no line names one.
+    private static string WithoutSchema(string text) =>
+        string.Join('\n', text.Split('\n').Where(line => !line.StartsWith("# yaml-language-server: ", StringComparison.Ordinal)));
+
+    private static IReadOnlyList<StartingFile> Records(string name, string? board, DateOnly today) =>
         [
             new("collection.yaml", Template("collection.yaml").Replace("{{name}}", FlowText.Scalar(name), StringComparison.Ordinal)),
             new("instruments.yaml", Template("instruments.yaml")),
             new("stock.yaml", Template("stock.yaml")),
             .. board is null ? [] : new[] { new StartingFile($"boards/{board}.md", FirstBoard(board, today)) },
-            .. FileShapes
-                .All.Select(file => SchemaFiles.FileName(file.SchemaName))
-                .Zip(FileShapes.All, (file, schema) => new StartingFile("schema/" + file, SchemaFiles.Read(schema.SchemaName))),
-            new(".vscode/settings.json", Template("editor-settings.json")),
             new(".gitattributes", Template("gitattributes")),
             new(".gitignore", Template("gitignore")),
         ];

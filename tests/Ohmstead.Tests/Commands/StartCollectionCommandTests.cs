@@ -147,10 +147,43 @@ public sealed class StartCollectionCommandTests
     }
 
     [Fact]
-    public void Editors_find_a_schema_for_every_file_that_is_there()
+    public void The_first_commit_is_small_and_names_no_schema_that_is_not_there()
     {
         using var folder = CollectionCopy.Empty();
         Start(folder);
+        var files = Directory.GetFiles(folder.Root, "*", SearchOption.AllDirectories);
+        // The workflow is the longest of them; the schemas were five thousand lines.
+        Assert.InRange(files.Sum(file => File.ReadAllLines(file).Length), 100, 250);
+        Assert.All(files, file => Assert.DoesNotContain("$schema", File.ReadAllText(file), StringComparison.Ordinal));
+        Assert.StartsWith("---\nboard: FS-0001\n", folder.Read("boards/FS-0001.md"), StringComparison.Ordinal);
+        Assert.StartsWith("# The drawer and what is on order.", folder.Read("stock.yaml"), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_schemas_of_a_machine_are_those_of_a_collection_and_the_settings_name_each_of_them()
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Run.Of("start", "schemas", folder.At("a b/schemas"));
+        Assert.Equal(0, run.Exit);
+        var written = Directory.GetFiles(folder.At("a b/schemas"));
+        Assert.Equal(6, written.Length);
+        Assert.Equal(0, Start(folder, "--schemas").Exit);
+        Assert.All(written, file => Assert.Equal(File.ReadAllText(file), folder.Read("schema/" + Path.GetFileName(file))));
+        var settings = run.Out.Split("under yaml.schemas:\n")[1];
+        using var read = JsonDocument.Parse("{" + settings + "}");
+        Assert.Equal(
+            written.Order(StringComparer.Ordinal),
+            read.RootElement.EnumerateObject().Select(entry => new Uri(entry.Name).LocalPath).Order(StringComparer.Ordinal)
+        );
+        Assert.Equal(0, Run.Of("start", "schemas", folder.At("a b/schemas")).Exit);
+        Assert.Equal(2, Run.Of("start", "schemas", folder.At("stock.yaml")).Exit);
+    }
+
+    [Fact]
+    public void Editors_find_a_schema_for_every_file_that_is_there()
+    {
+        using var folder = CollectionCopy.Empty();
+        Start(folder, "--schemas");
         using var settings = JsonDocument.Parse(folder.Read(".vscode/settings.json"));
         var schemas = settings.RootElement.GetProperty("yaml.schemas").EnumerateObject().Select(entry => entry.Name[2..]).ToArray();
         Assert.Equal(
@@ -189,7 +222,8 @@ public sealed class StartCollectionCommandTests
         Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
     }
 
-    private static Run Start(CollectionCopy folder) => Run.Of("start", "collection", folder.Root, "--name", Name, "--as-of", "2026-11-25");
+    private static Run Start(CollectionCopy folder, params string[] more) =>
+        Run.Of(["start", "collection", folder.Root, "--name", Name, "--as-of", "2026-11-25", .. more]);
 
     private static Run Check(CollectionCopy folder) => Run.Of("check", folder.Root, "--strict", "--thorough", "--as-of", "2026-11-25");
 }
