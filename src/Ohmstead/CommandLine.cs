@@ -103,6 +103,7 @@ internal static class CommandLine
                     ("renumber", () => new RenumberCommand(terminal).Build()),
                     ("take-in", () => new TakeInCommand(terminal).Build()),
                     ("tidy", () => new TidyCommand(terminal, interruption).Build()),
+                    ("settle", () => new SettleCommand(terminal).Build()),
                 ]
             ),
             new(

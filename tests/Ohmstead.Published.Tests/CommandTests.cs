@@ -60,6 +60,7 @@ public sealed class CommandTests(PublishedProgram published)
             { "tidy . --check", 0 },
             { "tidy . --verdicts", 0 },
             { "tidy . --verdicts --diff", 0 },
+            { "settle boards/SP-0007.md boards/SP-0007.md boards/SP-0007.md --path boards/SP-0007.md", 0 },
             { "drawer . --form json", 0 },
             { "lot L-031 'aluminium electrolytic' 470uF 20% 35V 105C date_code=2610 --quantity 10 --price '0.42 EUR'", 0 },
             { "incoming L-018 47.4uF 112mohm 120Hz --by TS --instrument bridge-1", 0 },

@@ -13,6 +13,9 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
     /// <summary>True when this very piece was read for the place before it was fitted, and did not fail.</summary>
     public bool WasReadGood { get; init; }
 
+    /// <summary>Initials of who fitted it, or null.</summary>
+    public string? By { get; init; }
+
     /// <summary>All fittings of a lot on one board, in order of time.</summary>
     public static IEnumerable<LotFitting> FromLot(BoardHistory board, string lot) =>
         All(board).Where(fitted => fitted.Lot == lot).Select(fitted => fitted.Fitting);
@@ -32,6 +35,7 @@ public readonly record struct LotFitting(string Board, string Reference, DateOnl
                         lot.Value,
                         new(board.Board.Id.Value, reference, visit.Date.Value, ReferenceEquals(board.Place(reference)?.FittedBy, work))
                         {
+                            By = visit.By?.Value,
                             WasReadGood = (read ??= ReadNew(board)).GetValueOrDefault((lot.Value, reference)),
                         }
                     );

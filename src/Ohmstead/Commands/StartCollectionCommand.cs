@@ -135,6 +135,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         }
 
         terminal.Out.WriteLine("to check every commit: git config core.hooksPath .githooks");
+        terminal.Out.WriteLine("to merge what two people enter by what it says: ohmstead settle --set-up");
         if (source.Length == 0)
         {
             terminal.Out.WriteLine(

@@ -1,3 +1,5 @@
+using System.Diagnostics;
+using Ohmstead.Merging;
 using Ohmstead.Running;
 using Ohmstead.Tests.Support;
 
@@ -34,6 +36,11 @@ internal sealed class ScratchFolder : IDisposable
     {
         // Each command starts here, wherever the one before it went.
         Environment.CurrentDirectory = folder.Root;
+        if (words is ["settle", ..] && !Directory.Exists(folder.At(".git")))
+        {
+            BeginRepository();
+        }
+
         using var input = new StringReader(typed);
         using var screen = new StringWriter { NewLine = "\n" };
         using var terminal = new Terminal(screen, screen, showsProgress: false, input);
@@ -50,6 +57,15 @@ internal sealed class ScratchFolder : IDisposable
         var text = folder.Read(path);
         Assert.Equal(2, text.Split(old).Length);
         folder.Write(path, text.Replace(old, @new, StringComparison.Ordinal));
+    }
+
+    // The demo has none of its own: what merges records needs one, with the lines that a new collection begins with.
+    private void BeginRepository()
+    {
+        folder.Write("records/.gitattributes", string.Join('\n', DriverSetUp.Attributes) + "\n");
+        using var git = Process.Start("git", ["init", "--quiet", folder.Root]);
+        git.WaitForExit();
+        Assert.Equal(0, git.ExitCode);
     }
 
     /// <inheritdoc/>
