@@ -1,6 +1,8 @@
 using System.CommandLine;
+using System.Text;
 using Ohmstead.Collections;
 using Ohmstead.Comparing;
+using Ohmstead.Disk;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
 using Ohmstead.Records.Findings;
@@ -14,6 +16,8 @@ internal sealed class CheckCommand(Terminal terminal)
     private const int MostPerFile = 50;
     private const int MostInAll = 1_000;
 
+    private static readonly string[] Forms = ["text", "json", "annotations", "sarif", "gitlab"];
+
     public Command Build()
     {
         var paths = new Argument<string[]>("PATH")
@@ -23,10 +27,17 @@ internal sealed class CheckCommand(Terminal terminal)
         };
         var form = new Option<string>("--form")
         {
-            Description = "text for people, json for programs, annotations for the lines of a pull request.",
+            Description =
+                "text for people, json for programs, annotations for the lines of a pull request, sarif (2.1.0) and gitlab for hosts of code.",
             DefaultValueFactory = _ => "text",
         };
-        form.AcceptOnlyFromAmong("text", "json", "annotations");
+        form.AcceptOnlyFromAmong(Forms);
+        var also = new Option<string[]>("--also")
+        {
+            Description = "Write the result in another form to a file, too: sarif=findings.sarif; may be given several times.",
+            HelpName = "FORM=FILE",
+        };
+        var over = OverOption.Make();
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var since = new Option<string?>("--since")
         {
@@ -46,6 +57,7 @@ internal sealed class CheckCommand(Terminal terminal)
               ohmstead check records/boards/SP-0007.md                  one board
               ohmstead check records --strict                           warnings count as errors: ends with 1
               ohmstead check records --form json                        for programs
+              ohmstead check records --also sarif=findings.sarif        for the host of the code, beside the text
               ohmstead check records --since main                       what was committed is still there
               ohmstead check records --on 2026-05-01                    the bench as it was on that day
             """
@@ -53,6 +65,8 @@ internal sealed class CheckCommand(Terminal terminal)
         {
             paths,
             form,
+            also,
+            over,
             strict,
             allowEmpty,
             shared.AsOf,
@@ -86,6 +100,11 @@ internal sealed class CheckCommand(Terminal terminal)
                 );
             }
 
+            if (!Others(parsed.GetValue(also) ?? [], folder, parsed.GetValue(over)).Is(out var others, out var wrong))
+            {
+                return Refuse(wrong);
+            }
+
             using var progress = new Progress(terminal, folder.Boards.Count);
             var result = new CollectionRun(folder, options with { ForPages = false }).Run(progress.Report);
             progress.Dispose();
@@ -100,7 +119,14 @@ internal sealed class CheckCommand(Terminal terminal)
             }
 
             var exit = result.Exit(parsed.GetValue(strict));
-            WriterFor(wanted, folder).Write(terminal.Out, result, folder, exit);
+            WriterFor(wanted, folder, terminal.Colours).Write(terminal.Out, result, folder, exit);
+            foreach (var (other, file) in others)
+            {
+                using var text = new StringWriter { NewLine = "\n" };
+                WriterFor(other, folder, Palette.None).Write(text, result, folder, exit);
+                file.Write(Encoding.UTF8.GetBytes(text.ToString()), parsed.GetValue(over));
+            }
+
             return exit;
         });
         return command;
@@ -138,13 +164,51 @@ internal sealed class CheckCommand(Terminal terminal)
         return ExitCode.Usage;
     }
 
-    private IFindingsWriter WriterFor(string form, CollectionFolder folder) =>
+    private static IFindingsWriter WriterFor(string form, CollectionFolder folder, Palette colours) =>
         form switch
         {
             "json" => new JsonFindings(),
             "annotations" => new AnnotationFindings(Prefix(folder)),
-            _ => new TextFindings(MostPerFile, MostInAll, terminal.Colours),
+            "sarif" => new SarifFindings(Prefix(folder)),
+            "gitlab" => new CodeQualityFindings(Prefix(folder)),
+            _ => new TextFindings(MostPerFile, MostInAll, colours),
         };
+
+    // What stands near the beginning of each file that is written in a form, where anything does.
+    private static ReadOnlySpan<byte> MarkOf(string form) =>
+        form switch
+        {
+            "json" => "{\n  \"version\": 1,\n  \"exit\": "u8,
+            "sarif" => "\"name\": \"ohmstead\""u8,
+            "gitlab" => "\"check_name\": "u8,
+            _ => "\0"u8,
+        };
+
+    // Asked before the work: a run that cannot write what it is asked for need not begin.
+    private static Outcome<List<(string Form, OutputFile File)>> Others(string[] said, CollectionFolder folder, bool isOver)
+    {
+        var others = new List<(string, OutputFile)>();
+        foreach (var one in said)
+        {
+            var sign = one.IndexOf('=', StringComparison.Ordinal);
+            if (sign <= 0 || sign == one.Length - 1 || !Forms.Contains(one[..sign], StringComparer.Ordinal))
+            {
+                return Outcome<List<(string, OutputFile)>>.Refused(
+                    $"'{one}' is no form and file; write --also sarif=findings.sarif, the form one of {string.Join(", ", Forms)}"
+                );
+            }
+
+            var file = new OutputFile(one[(sign + 1)..], MarkOf(one[..sign]).ToArray(), folder.Root);
+            if (file.Refusal(isOver) is { } refusal)
+            {
+                return Outcome<List<(string, OutputFile)>>.Refused(refusal);
+            }
+
+            others.Add((one[..sign], file));
+        }
+
+        return Outcome<List<(string, OutputFile)>>.From(others);
+    }
 
     // Annotations name files from the root of the repository, which is where a workflow runs.
     private static string Prefix(CollectionFolder folder)

@@ -133,7 +133,10 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
         foreach (var (path, one) in touched)
         {
             var name = one.Was!.Of.Split(' ')[0];
-            if (uses.FirstOrDefault(use => use.Name == name && IsOfIt(use, one.Was, calibrated[name])) is { } used && Told(one, path) is var (message, _))
+            if (
+                uses.FirstOrDefault(use => use.Name == name && IsOfIt(use, one.Was, calibrated[name])) is { } used
+                && Told(one, path) is var (message, _)
+            )
             {
                 yield return new(
                     Check,

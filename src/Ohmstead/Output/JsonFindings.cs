@@ -69,9 +69,22 @@ internal sealed class JsonFindings : IFindingsWriter
                 json.WriteString("path", finding.Place.Path);
                 json.WriteNumber("line", finding.Place.Line);
                 json.WriteNumber("column", finding.Place.Column);
+                json.WriteNumber("end_column", finding.Place.Column + finding.Place.Length);
                 json.WriteString("message", finding.Message);
                 json.WriteString("next", finding.NextStep);
                 json.WriteNumber("more", finding.More);
+                json.WriteStartArray("related");
+                foreach (var related in finding.Related)
+                {
+                    json.WriteStartObject();
+                    json.WriteString("path", related.Place.Path);
+                    json.WriteNumber("line", related.Place.Line);
+                    json.WriteNumber("column", related.Place.Column);
+                    json.WriteString("note", related.Note);
+                    json.WriteEndObject();
+                }
+
+                json.WriteEndArray();
                 json.WriteEndObject();
             }
 

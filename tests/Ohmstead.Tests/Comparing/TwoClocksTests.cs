@@ -20,14 +20,22 @@ public sealed class TwoClocksTests
         var run = Run.Of("why", "SP-0007", "--form", "json", "--in", Root, "--on", "2026-03-01");
         Assert.Equal("a fault stands", JsonDocument.Parse(run.Out).RootElement.GetProperty("state").GetString());
         Assert.DoesNotContain("date-in-future", Run.Of("check", Root, "--on", "2026-03-01").Out, StringComparison.Ordinal);
-        Assert.DoesNotContain("2026-05-09", Run.Of("why", "SP-0007", "--all", "--in", Root, "--on", "2026-03-01").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain(
+            "2026-05-09",
+            Run.Of("why", "SP-0007", "--all", "--in", Root, "--on", "2026-03-01").Out,
+            StringComparison.Ordinal
+        );
     }
 
     [Fact]
     public void A_board_that_had_not_come_is_not_there()
     {
         // SP-0007 came on 2026-02-20.
-        Assert.Contains("there is no board or lot 'SP-0007'", Run.Of("why", "SP-0007", "--in", Root, "--on", "2026-02-19").Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "there is no board or lot 'SP-0007'",
+            Run.Of("why", "SP-0007", "--in", Root, "--on", "2026-02-19").Error,
+            StringComparison.Ordinal
+        );
         Assert.Equal(0, Run.Of("why", "SP-0007", "--in", Root, "--on", "2026-02-20").Exit);
     }
 
@@ -74,7 +82,10 @@ public sealed class TwoClocksTests
         // bridge-2 missed its round: calibrated 2024-11-04 and not again before 2026-06-22.
         var bridge = Load(new(new(2026, 6, 21))).Instruments["bridge-2"];
         Assert.Equal(new DateOnly(2024, 11, 4), bridge.Calibrations.Max(one => one.Date.Value));
-        Assert.Equal(new DateOnly(2026, 6, 22), Load(new(new(2026, 6, 22))).Instruments["bridge-2"].Calibrations.Max(one => one.Date.Value));
+        Assert.Equal(
+            new DateOnly(2026, 6, 22),
+            Load(new(new(2026, 6, 22))).Instruments["bridge-2"].Calibrations.Max(one => one.Date.Value)
+        );
     }
 
     [Fact]
@@ -122,7 +133,9 @@ public sealed class TwoClocksTests
         var then = Disk.LinkTests.Files(pages.At("then")).Keys;
         Assert.Equal(Disk.LinkTests.Files(pages.At("lying")).Keys, then);
         var commit = GitFolder.Git(copy.Root, "rev-parse", "HEAD~1").Trim();
-        Assert.Contains(Directory.GetFiles(pages.At("then"), "*.html"), file => File.ReadAllText(file).Contains(commit, StringComparison.Ordinal));
+        Assert.Contains(Directory.GetFiles(pages.At("then"), "*.html"), file =>
+            File.ReadAllText(file).Contains(commit, StringComparison.Ordinal)
+        );
     }
 
     // A figure as it was entered on the 20th, and as it was put right on the 22nd.
@@ -136,7 +149,8 @@ public sealed class TwoClocksTests
         return copy;
     }
 
-    private static string Why(CollectionCopy copy, params string[] clock) => Run.Of(["why", "SP-0007", "C3", "--in", copy.Root, .. clock]).Out;
+    private static string Why(CollectionCopy copy, params string[] clock) =>
+        Run.Of(["why", "SP-0007", "C3", "--in", copy.Root, .. clock]).Out;
 
     private static Assessment.Workshops.Workshop Load(RecordsUpTo day) =>
         new CollectionRun(CollectionFolder.Open(Root).Only([]), Options(day)).Run().Workshop;
