@@ -76,6 +76,27 @@ internal sealed class RowCells
     public RefusedRow Refused(string? target, string message, string? next) =>
         Table.Refused(Row, target is null ? null : Table.Plan.For(target), message, next);
 
+    /// <summary>What an earlier row about the same thing says otherwise, and how nothing of either is lost; null where both say the
+    /// same.</summary>
+    public string? Against(RowCells earlier)
+    {
+        string[] differing =
+        [
+            .. earlier
+                .cells.Keys.Union(cells.Keys, StringComparer.Ordinal)
+                .Where(target => earlier[target] != this[target])
+                .Select(target => $"'{Heading(earlier, target)}' is {Said(earlier[target])} there and {Said(this[target])} here"),
+        ];
+        return differing.Length == 0
+            ? null
+            : $"write what both say into one of the rows, and take the other out: {string.Join(", ", differing)}";
+    }
+
+    private string Heading(RowCells earlier, string target) =>
+        CsvTableReader.Excerpt((cells.TryGetValue(target, out var own) ? own : earlier.cells[target]).Column.Heading);
+
+    private static string Said(string? text) => text is null ? "empty" : CsvTableReader.Excerpt(text);
+
     /// <summary>The cells of a row, or why they are none.</summary>
     public static (RowCells? Cells, RefusedRow? Refused) Read(OldTable table, CsvRow row)
     {
@@ -100,6 +121,11 @@ internal sealed class RowCells
             if (fault is not null)
             {
                 return (null, table.Refused(row, column, fault, next));
+            }
+
+            if (column.Target is TableSort.Board or TableSort.Part or ColumnPlan.Reference or "lot" && SumRow.Fault(text) is { } sums)
+            {
+                return (null, table.Refused(row, column, sums, SumRow.NextStep));
             }
 
             read.cells[column.Target!] = (column, text, table.Figures.Contains((row.Line, column.Index)));

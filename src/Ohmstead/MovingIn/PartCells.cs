@@ -54,7 +54,7 @@ internal static class PartCells
                     cells.Refused(
                         key.Name,
                         $"{key.Name} is {read} here, and {values.First(known => known.Key == key.Name).Value} in the value",
-                        "keep the one that is right"
+                        "write what is right into both columns"
                     )
                 );
             }

@@ -114,7 +114,12 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
         taker.There += compared.Same.Count;
         foreach (var part in compared.New)
         {
-            if (draft.HasPart(part.Reference))
+            var drafted = draft.Parts.FirstOrDefault(known => known.Part.Reference == part.Reference).Part;
+            if (drafted is not null && InWords(drafted) == InWords(part))
+            {
+                taker.There++;
+            }
+            else if (draft.HasPart(part.Reference))
             {
                 taker.Refused.Add(
                     new(
@@ -122,7 +127,9 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
                         part.Line,
                         null,
                         $"{draft.Number}: {part.Reference} stands in another table of this run already",
-                        "keep one of the two"
+                        drafted is null
+                            ? "write what both say into one of the rows, and take the other out"
+                            : $"write what is right into both rows: {InWords(drafted)} there, {InWords(part)} here"
                     )
                 );
             }
@@ -281,4 +288,6 @@ internal sealed class PartsOfBoards(Taker taker, Saying said)
             }
         }
     }
+
+    private static string InWords(ListedPart part) => string.Join(' ', part.Values.Select(value => value.Value).Prepend(part.Kind.Name));
 }

@@ -62,7 +62,10 @@ internal static class TableReading
                     $"{file}: line {head.Line} is taken for the headings, and '{CsvTableReader.Excerpt(data)}' in it looks like "
                         + $"a row of the table"
                 ),
-                "put a row of headings above the first row, such as " + string.Join(", ", sort.Words.Needed.Select(needed => needed.Target))
+                string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"put a row of headings above the first row, one for each of its {head.Cells.Count} columns, such as "
+                ) + string.Join(", ", HeadingsFor(sort, head.Cells.Count))
             );
         }
 
@@ -94,6 +97,13 @@ internal static class TableReading
             null,
             null
         );
+    }
+
+    // What every such table has, then what most have.
+    private static IEnumerable<string> HeadingsFor(TableSort sort, int columns)
+    {
+        string[] needed = [.. sort.Words.Needed.Select(one => one.Target)];
+        return needed.Concat(sort.Words.Targets.Except(needed, StringComparer.Ordinal)).Take(Math.Max(columns, needed.Length));
     }
 
     // A day, a figure with its unit, or a name with a number, as rows have them and headings do not.

@@ -75,12 +75,18 @@ internal sealed partial class Taker
             .ToDictionary(board => board.Number, StringComparer.Ordinal);
         if (drafts.TryGetValue(number, out var drafted) && drafted.Draft?.New is { } earlier)
         {
+            if (cells.Against(earlier) is not { } both)
+            {
+                There++;
+                return (true, null);
+            }
+
             return (
                 true,
                 cells.Refused(
                     TableSort.Board,
                     $"{number} stands on row {earlier.Row.Line.ToString(CultureInfo.InvariantCulture)} of {earlier.Table.Name} already",
-                    "keep one of the two rows"
+                    both
                 )
             );
         }

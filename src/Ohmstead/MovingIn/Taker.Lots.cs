@@ -69,10 +69,16 @@ internal sealed partial class Taker
         var item = FlowText.MappingOf(FileShapes.LotShape.Keys.Select(key => (key.Name, Yaml(key, values.GetValueOrDefault(key.Name)))));
         if (Lots.FirstOrDefault(known => known.Name == name) is { Cells: { } earlier } && earlier is not null)
         {
+            if (cells.Against(earlier) is not { } both)
+            {
+                There++;
+                return null;
+            }
+
             return cells.Refused(
                 "lot",
                 $"{name} stands on row {earlier.Row.Line.ToString(CultureInfo.InvariantCulture)} of {earlier.Table.Name} already",
-                "keep one of the two rows"
+                both
             );
         }
 

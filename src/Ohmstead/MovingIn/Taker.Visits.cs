@@ -42,6 +42,7 @@ internal sealed partial class Taker
             }
 
             var references = place is null ? [] : ReferenceList.Read(place).References;
+            var near = place is null ? null : Nearest.To(place, draft.Places);
             return references.Count > 1
                 ? cells.Refused(
                     TableSort.Part,
@@ -53,11 +54,9 @@ internal sealed partial class Taker
                     TableSort.Part,
                     place is null
                         ? "the row names no part and no point"
-                        : Nearest.Told(
-                            $"{draft.Number} has no part and no point '{CsvTableReader.Excerpt(place)}'",
-                            Nearest.To(place, draft.Places)
-                        ),
-                    $"write one that is there, or give the part in a table of --parts; a point: ohmstead add point {draft.Number}"
+                        : Nearest.Told($"{draft.Number} has no part and no point '{CsvTableReader.Excerpt(place)}'", near),
+                    $"write {near ?? "one that is there"}, or give the part in a table of --parts; "
+                        + $"a point: ohmstead add point {draft.Number}"
                 );
         }
 

@@ -79,7 +79,10 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
     private void References(int line, Dictionary<string, (PlannedColumn Column, string Text)> cells)
     {
         var (column, text) = cells.GetValueOrDefault(ColumnPlan.Reference);
-        var (references, fault, next) = ReferenceList.Read(text ?? string.Empty);
+        var (references, fault, next) =
+            SumRow.Fault(text ?? string.Empty) is { } sums ? ([], sums, SumRow.NextStep)
+            : text is null ? ([], "there is no reference", "write references such as C1, C5-C8, or take the row out where it holds sums")
+            : ReferenceList.Read(text);
         if (fault is not null)
         {
             faults.Add(new(line, (column ?? plan.For(ColumnPlan.Reference)!).Index + 1, fault, next));
@@ -139,7 +142,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
                         CultureInfo.InvariantCulture,
                         $"{part.Reference} is {InWords(part)}, and {InWords(other)} on line {other.Line}"
                     ),
-                    "keep the one that is right"
+                    "write what is right on both lines"
                 )
             );
         }
@@ -202,7 +205,7 @@ internal sealed class PartsListReader(ColumnPlan plan, ListChoices choices)
                         line,
                         column.Index + 1,
                         $"{key.Name} is {value} here, and {known} in the column {cell.Column.Heading}",
-                        "keep the one that is right"
+                        "write what is right into both columns"
                     )
                 );
             }

@@ -207,7 +207,7 @@ public sealed class TakeInCommandTests
         Assert.Equal(1, run.Exit);
         Assert.Equal(
             "old.csv, row 3, column 4 'Ref': SP-0019 has no part and no point 'C33', 'C3' is the nearest\n"
-                + "  = write one that is there, or give the part in a table of --parts; a point: ohmstead add point SP-0019\n"
+                + "  = write C3, or give the part in a table of --parts; a point: ohmstead add point SP-0019\n"
                 + "1 refused; nothing was written\n"
                 + "old.refused.csv: the refused rows of old.csv; mend them there and give it as --mended beside the table\n",
             Short(copy, run.Error)
@@ -433,7 +433,7 @@ public sealed class TakeInCommandTests
         Assert.Equal(2, run.Exit);
         Assert.Equal(
             "old.csv: line 1 is taken for the headings, and 'QX-0101' in it looks like a row of the table\n"
-                + "  = put a row of headings above the first row, such as board, date, part\n",
+                + "  = put a row of headings above the first row, one for each of its 4 columns, such as board, date, part, by\n",
             Short(copy, run.Error)
         );
     }
