@@ -27,6 +27,8 @@ internal static class CommandLine
           ohmstead start board SP-0021 --design bench-supply  start a record
         """;
 
+    private const string AllThereAre = "ohmstead --help tells all there are";
+
     /// <summary>Runs one command. Whatever happens is told on the terminal and by the exit code, never by an exception.</summary>
     public static int Run(IReadOnlyList<string> words, Terminal terminal, Interruption interruption) =>
         RunOfToday(TextOrJson.OfToday(OldNames.OfToday(words)), terminal, interruption);
@@ -70,7 +72,7 @@ internal static class CommandLine
                 "At the bench",
                 [
                     ("sheet", () => new SheetCommand(terminal).Build()),
-                    ("bench", () => new BenchCommand(terminal, other => Invoke(other, terminal, interruption)).Build()),
+                    ("bench", () => new BenchCommand(terminal, (other, told) => Invoke(other, told, interruption)).Build()),
                     ("enter", () => new EnterCommand(terminal).Build()),
                     ("found", () => new FoundCommand(terminal).Build()),
                     ("decide", () => new DecideCommand(terminal).Build()),
@@ -159,7 +161,12 @@ internal static class CommandLine
                 help.Overview(root, terminal.Out);
             }
 
-            foreach (var line in Faults(parsed, faults, [.. commands.Select(command => command.Name)]))
+            string[] names = [.. commands.Select(command => command.Name)];
+            foreach (
+                var line in isKnown || words is [] or [['-', ..], ..]
+                    ? Faults(parsed, faults)
+                    : [CommandWords.Told(words, names), AllThereAre]
+            )
             {
                 error.WriteLine(line);
             }
@@ -180,7 +187,7 @@ internal static class CommandLine
     }
 
     // All that is wrong with a command line, and the way on. A screen of help would drive the message out of sight.
-    private static IEnumerable<string> Faults(ParseResult parsed, UsageFaults faults, IReadOnlyList<string> names)
+    private static IEnumerable<string> Faults(ParseResult parsed, UsageFaults faults)
     {
         var path = string.Empty;
         for (var result = parsed.CommandResult; result.Command is not RootCommand; result = (CommandResult)result.Parent!)
@@ -199,14 +206,21 @@ internal static class CommandLine
             yield break;
         }
 
-        var known = path.Length == 0 ? names : [.. parsed.CommandResult.Command.Subcommands.Select(command => command.Name)];
         yield return parsed.UnmatchedTokens is not [var word, ..]
             ? path.Length == 0
                 ? "no command was given"
-                : $"ohmstead {path}needs one word more"
+                : $"ohmstead {path}needs one word more: {Below(parsed.CommandResult.Command)}"
             : word.StartsWith('-')
                 ? $"there is no option '{word}'"
-                : Nearest.Told($"there is no command '{path}{word}'", Nearest.To(word, known) is { } near ? path + near : null);
-        yield return $"ohmstead {path}--help tells all there are";
+                : Nearest.Told(
+                    $"there is no command '{path}{word}'",
+                    Nearest.To(word, parsed.CommandResult.Command.Subcommands.Select(command => command.Name)) is { } near
+                        ? path + near
+                        : null,
+                    $"; behind {path.TrimEnd()} stands {Below(parsed.CommandResult.Command)}"
+                );
+        yield return path.Length == 0 ? AllThereAre : $"ohmstead {path}--help tells all there are";
     }
+
+    private static string Below(Command command) => string.Join(" or ", command.Subcommands.Select(below => below.Name));
 }

@@ -112,7 +112,7 @@ internal static partial class QuantityFaults
         var digits = 0;
         for (; end < text.Length && (char.IsAsciiDigit(text[end]) || text[end] is '.' or 'O' or 'o' or 'l' or 'I'); end++)
         {
-            if (text[end..].StartsWith("ohm", StringComparison.OrdinalIgnoreCase))
+            if (text[end..].StartsWith("oh", StringComparison.OrdinalIgnoreCase))
                 break;
             if (char.IsAsciiDigit(text[end]))
                 digits++;

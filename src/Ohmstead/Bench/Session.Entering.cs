@@ -34,13 +34,16 @@ internal sealed partial class Session
             }
             else
             {
-                Say($"  {named} has nothing to measure against; what was read of it is said behind its name: {named} open");
+                Say(
+                    $"  {named} has nothing to measure against; what was read of it is said behind its name: {named} "
+                        + (KindAt(named) is null ? "pass" : "open")
+                );
                 return true;
             }
         }
-        else if (Stranger(words[0]) is { } told)
+        else if (Stranger(words[0]) is { } strange)
         {
-            Say($"  {told}");
+            Say($"  {strange}");
             return true;
         }
 
@@ -63,6 +66,11 @@ internal sealed partial class Session
     private string? Stranger(string word)
     {
         var id = board.Board.Board.Id.Value;
+        if (IndicationText.Parse(word, Dimension.Resistance).Fault is { NextStep: IndicationText.OverRange })
+        {
+            return null;
+        }
+
         if (PlaceName.LooksLike(word) || (word is ['+' or '-', ..] && !stops[at].IsPoint && word.Any(char.IsAsciiLetter)))
         {
             var empty = board.Board.Place(word) is { IsEmpty: true };
@@ -78,8 +86,13 @@ internal sealed partial class Session
             : null;
     }
 
+    // What is one, or is told as one that is written otherwise.
     private static bool IsOfReading(string word) =>
-        IndicationText.WordOf(word) is not null || SaidIndication.Joined([word, "0"]).Count == 1 || Vocabulary.Results.Means(word, out _);
+        IndicationText.WordOf(word) is not null
+        || IndicationText.Parse(word, Dimension.Resistance).Fault is { NextStep.Length: > 0 }
+        || SaidIndication.Joined([word, "0"]).Count == 1
+        || Vocabulary.Results.Means(word, out _)
+        || WhyNoValue.Knows(word);
 
     private bool EnterAt(string place, string[] words, UnsaidUnits? units, bool isStop)
     {
@@ -88,7 +101,7 @@ internal sealed partial class Session
             return true;
         }
 
-        var bench = new BenchEntry(terminal, run) { IsBrief = true };
+        var bench = new BenchEntry(told, run) { IsBrief = true };
         if (undo.Around(at, () => Add(bench, entry)) == ExitCode.Clean)
         {
             Entered(bench, place, said, isStop);
@@ -114,6 +127,24 @@ internal sealed partial class Session
         at = isStop ? Next(at + 1) : at;
     }
 
+    // What goes into every reading is looked at when it is said: a slip is not told at each place anew.
+    private void SayAlways(string[] said)
+    {
+        foreach (var word in SaidIndication.Joined(said))
+        {
+            var (_, fault) = EnteredValues.Read([word], KindAt(stops[at].Name), null, BenchShape.Reading);
+            if (fault is not null)
+            {
+                Say(
+                    word.All(char.IsAsciiDigit) ? $"  '{word}' has no unit, and always says the same; write always {word}Hz" : $"  {fault}"
+                );
+                return;
+            }
+        }
+
+        always = said;
+    }
+
     private static string? Value(IReadOnlyList<(string Key, string Value)> said, Key key) =>
         said.FirstOrDefault(value => value.Key == key.Name).Value;
 
@@ -123,7 +154,7 @@ internal sealed partial class Session
         var kind = KindAt(place);
         var measures = board.Board.Points.FirstOrDefault(point => point.Name.Value == place)?.Measures;
         var shape = kind is null ? BenchShape.Proof : BenchShape.Reading;
-        var (typed, fault) = EnteredValues.Read(units?.Say(words) ?? words, kind, measures, shape);
+        var (typed, fault) = EnteredValues.Read(words, kind, measures, shape, units);
         if (fault is not null)
         {
             Say($"  {fault}");
@@ -227,7 +258,7 @@ internal sealed partial class Session
                 return;
             }
 
-            var bench = new BenchEntry(terminal, run) { IsBrief = true };
+            var bench = new BenchEntry(told, run) { IsBrief = true };
             var exit = Enter(bench, entry, isSure: false, isTrial: true);
             if (exit != ExitCode.Clean && bench.Question is null)
             {
@@ -244,7 +275,7 @@ internal sealed partial class Session
                     continue;
                 case "" when exit == ExitCode.Clean:
                 case "y" when exit != ExitCode.Clean:
-                    var taking = new BenchEntry(terminal, run) { IsBrief = true, IsTold = false };
+                    var taking = new BenchEntry(told, run) { IsBrief = true, IsTold = false };
                     if (undo.Around(at, () => Enter(taking, entry, isSure: exit != ExitCode.Clean, isTrial: false)) == ExitCode.Clean)
                     {
                         Entered(taking, place, said, isStop: true);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Collections;
+using Ohmstead.Devices;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Prompt;
 using Ohmstead.Records.Findings;
@@ -17,8 +18,13 @@ namespace Ohmstead.Bench;
 /// <param name="terminal">Where it is told.</param>
 /// <param name="run">How records are read and judged.</param>
 /// <param name="plan">What is walked over, and what every entry says.</param>
-/// <param name="command">Runs any other command, such as found or work.</param>
-internal sealed partial class Session(Terminal terminal, RunOptions run, SessionPlan plan, Func<IReadOnlyList<string>, int> command)
+/// <param name="command">Runs any other command, such as found or work, and tells what it tells on a terminal.</param>
+internal sealed partial class Session(
+    Terminal terminal,
+    RunOptions run,
+    SessionPlan plan,
+    Func<IReadOnlyList<string>, Terminal, int> command
+)
 {
     private readonly UndoStack undo = new(plan.Folder, plan.Record);
     private readonly BenchMemory memory = new(plan.Circuit);
@@ -28,6 +34,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     private FoundBoard board = null!;
     private IReadOnlyList<Stop> stops = [];
     private ILines lines = null!;
+    private Terminal told = null!;
     private int at;
 
     /// <summary>Runs until the person ends it, or the input does.</summary>
@@ -38,6 +45,10 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
         memory.Begin(start.Board, plan.Day);
         using var source = LineSource.Open(terminal, plan.IsPlain, plan.Folder, line => new BenchCompletion(board, stops, at).At(line));
         lines = source;
+        // What stands above a line that is edited is broken between words, however narrow the terminal is.
+        using var output = new WrappedWriter(terminal.Out, () => TerminalDevice.Size.Columns);
+        using var error = new WrappedWriter(terminal.Error, () => TerminalDevice.Size.Columns);
+        told = source is TerminalLines ? terminal.Through(output, error) : terminal;
         Greet();
         at = Next(0);
         while (at < stops.Count)
@@ -105,7 +116,20 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
     /// <returns>False to end.</returns>
     private bool Answer(string line)
     {
-        var words = System.CommandLine.Parsing.CommandLineParser.SplitCommandLine(line).ToArray();
+        var (words, open) = BenchLine.Split(line);
+        if (open is not null)
+        {
+            Say($"  {open}");
+            return true;
+        }
+
+        words = words is [var first, .. var more] && OfBench(first) is { } known && Known(first) is null ? [known, .. more] : words;
+        if (new BenchSlips(board.Board.Board.Id.Value, Known, [.. board.Workshop.Instruments.Keys]).Of(line, words) is { } slip)
+        {
+            Say($"  {slip}");
+            return true;
+        }
+
         switch (words)
         {
             case [] when plan.Meter is { } meter:
@@ -117,7 +141,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
             case ["quit" or "q" or "exit"]:
                 return false;
             case ["?" or "help"]:
-                terminal.Out.Write(
+                told.Out.Write(
                     BenchWords.Help
                         + (plan.Meter is null ? string.Empty : BenchWords.MeterHelp)
                         + (lines is TerminalLines ? BenchWords.KeyHelp : string.Empty)
@@ -127,8 +151,8 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
                 at = Math.Max(at - 1, 0);
                 return true;
             case ["undo"]:
-                var (told, stop) = undo.Undo();
-                Say(told);
+                var (done, stop) = undo.Undo();
+                Say(done);
                 Renew();
                 at = stop ?? at;
                 return true;
@@ -136,7 +160,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
                 Say(string.Join(' ', stops.Where(stop => !stop.IsDone(board.Board, plan.Day)).Select(stop => stop.Name)));
                 return true;
             case ["always", .. var said]:
-                always = said;
+                SayAlways(said);
                 return true;
             case [var said] when said is BenchWords.Unsaid || Vocabulary.Circuits.Means(said, out _):
                 SetCircuit(said is BenchWords.Unsaid ? null : said);
@@ -148,7 +172,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
                 Look(words[0], rest.Length > 0 ? rest[0] : stops[at].Name);
                 return true;
             case ["found" or "work" or "decide" or "wait", .. var rest]:
-                undo.Around(at, () => command([words[0], board.Board.Board.Id.Value, .. rest, .. WritingWith(words[0])]));
+                undo.Around(at, () => command([words[0], board.Board.Board.Id.Value, .. rest, .. WritingWith(words[0])], told));
                 Renew();
                 return true;
             default:
@@ -168,21 +192,35 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
         }
     }
 
+    // One that is not there stands in no reading: the one of before goes on.
     private void UseInstrument(string used)
     {
-        instrument = used;
         var known = board.Workshop.Instruments.Keys;
-        if (!known.Contains(used))
+        if (known.Contains(used))
         {
-            Say("  " + Nearest.Told($"instruments.yaml has no instrument '{used}'", Nearest.To(used, known)));
+            instrument = used;
+            return;
         }
+
+        Say(
+            "  "
+                + Nearest.Told(
+                    $"instruments.yaml has no instrument '{used}'",
+                    Nearest.To(used, known),
+                    $"; it has {string.Join(", ", known)}"
+                )
+        );
     }
+
+    // A word of the bench, capitals aside.
+    private static string? OfBench(string word) =>
+        BenchWords.Alone.Concat(BenchWords.Begun).FirstOrDefault(one => string.Equals(one, word, StringComparison.OrdinalIgnoreCase));
 
     private void Look(string word, string place)
     {
         terminal.Out.Flush();
         var known = Known(place) ?? place;
-        command([word, board.Board.Board.Id.Value, known, .. plan.Looking]);
+        command([word, board.Board.Board.Id.Value, known, .. plan.Looking], told);
     }
 
     private string Day => plan.Visit.IsLate ? "as of " + plan.Visit.Date : "today";
@@ -193,7 +231,7 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
 
     private void Renew()
     {
-        if (BoardFinder.Find(plan.Folder, board.Board.Board.Id.Value, run, terminal.Error) is { } again)
+        if (BoardFinder.Find(plan.Folder, board.Board.Board.Id.Value, run, told.Error) is { } again)
         {
             Take(again);
         }
@@ -221,11 +259,11 @@ internal sealed partial class Session(Terminal terminal, RunOptions run, Session
             $"{stops.Count(stop => !stop.IsDone(board.Board, plan.Day))} of {stops.Count} places are still to be read {Day}"
         );
 
-    private void Say(string told, Func<string, string>? colour = null)
+    private void Say(string words, Func<string, string>? colour = null)
     {
-        foreach (var line in told.Split('\n'))
+        foreach (var line in words.Split('\n'))
         {
-            terminal.Out.WriteLine(colour is null ? Printable.Escape(line) : colour(Printable.Escape(line)));
+            told.Out.WriteLine(colour is null ? Printable.Escape(line) : colour(Printable.Escape(line)));
         }
     }
 }

@@ -11,8 +11,8 @@ namespace Ohmstead.Commands;
 
 /// <summary>Walks over a board at the bench, reading after reading.</summary>
 /// <param name="terminal">Where it is typed and told.</param>
-/// <param name="other">Runs any other command.</param>
-internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>, int> other)
+/// <param name="other">Runs any other command, and tells what it tells on a terminal.</param>
+internal sealed class BenchCommand(Terminal terminal, Func<IReadOnlyList<string>, Terminal, int> other)
 {
     private readonly EntryOptions options = new();
     private readonly Option<string[]> classes = new("--class")

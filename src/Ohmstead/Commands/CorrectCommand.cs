@@ -40,7 +40,6 @@ internal sealed class CorrectCommand(Terminal terminal)
     };
     private readonly Option<string?> state = new("--state")
     {
-        CompletionSources = { Completions.OneOf(Vocabulary.ReadingStates) },
         Description = "Which of several entries of that day: as found, as left, new.",
     };
     private readonly Option<bool> inCircuit = new("--in-circuit") { Description = "The part was in the circuit." };
@@ -48,6 +47,7 @@ internal sealed class CorrectCommand(Terminal terminal)
 
     public Command Build()
     {
+        state.AcceptOnlyFromAmong([.. Vocabulary.ReadingStates]);
         var command = options.Command(
             "correct",
             """

@@ -52,6 +52,16 @@ internal sealed class DecideCommand(Terminal terminal)
                     return ExitCode.Findings;
                 }
 
+                if (
+                    !parsed.GetValue(options.Sure)
+                    && board.Board.Board.Bench.All(visit => visit.Found.All(found => found.At?.Value != at))
+                    && SaidPlaces.WhyNoPart(board.Board, at) is { } why
+                )
+                {
+                    terminal.Error.WriteLine(Printable.Escape(why));
+                    return ExitCode.Usage;
+                }
+
                 return options.AddAt(parsed, terminal, board, run, "decided", at, name =>
                     FlowText.Mapping([
                         (board.Board.Place(name) is null ? "at" : "part", name),

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Records.Model;
 using Ohmstead.Running;
 using Ohmstead.Writing;
 
@@ -33,6 +34,7 @@ internal sealed class EnterCommand(Terminal terminal)
 
     public Command Build()
     {
+        state.AcceptOnlyFromAmong([.. Vocabulary.ReadingStates]);
         var command = options.DatedCommand(
             "enter",
             """

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Running;
@@ -71,9 +72,12 @@ internal sealed class EntryOptions
     /// <summary>Finds the board and hands it on; exit code 2 when there is none.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<FoundBoard, RunOptions, int> enter) =>
         shared.Read(parsed, terminal.Error, writes: true) is { } run
-        && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error) is { } board
+        && BoardFinder.Find(parsed.GetValue(shared.Folder)!, parsed.GetValue(Board)!, run, terminal.Error, Said(parsed)) is { } board
             ? enter(board, run)
             : ExitCode.Usage;
+
+    private static string[] Said(ParseResult parsed) =>
+        [.. parsed.CommandResult.Children.OfType<ArgumentResult>().SelectMany(result => result.Tokens).Select(token => token.Value)];
 
     /// <summary>Finds the board for an entry of today or of an earlier day, and hands it on; exit code 2 when there is none, or when it
     /// was not there on that day.</summary>

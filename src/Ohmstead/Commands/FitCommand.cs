@@ -42,7 +42,11 @@ internal sealed class FitCommand(Terminal terminal)
             JudgedBoard? found = null;
 
             // The whole collection is read: what is left of a lot is what no board has taken.
-            var files = CollectionFolder.Open(parsed.GetValue(shared.Folder)!);
+            if (SharedOptions.OpenBoards(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files)
+            {
+                return ExitCode.Usage;
+            }
+
             var result = new CollectionRun(files, options).Run(null, _ =>
                 assessment => found = assessment.Board.Id.Value == wanted ? assessment : found
             );
@@ -53,7 +57,7 @@ internal sealed class FitCommand(Terminal terminal)
 
             if (found is null)
             {
-                return Unknown($"there is no board '{wanted}'", Nearest.To(wanted, result.Boards.Select(summary => summary.Id.Value)));
+                return Unknown(BoardFinder.Missing(wanted, result.Boards, [wanted, at]), near: null);
             }
 
             if (found.Place(at) is not { } place)

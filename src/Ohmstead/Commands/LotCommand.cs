@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Text.RegularExpressions;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Editing;
@@ -8,13 +9,14 @@ using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
+using Ohmstead.Starting;
 using Ohmstead.Writing;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Commands;
 
 /// <summary>Takes parts that came into the drawer.</summary>
-internal sealed class LotCommand(Terminal terminal)
+internal sealed partial class LotCommand(Terminal terminal)
 {
     private readonly StockOptions options = new();
     private readonly Argument<string> name = new("LOT") { Description = "Its name in the records, such as L-031." };
@@ -59,9 +61,9 @@ internal sealed class LotCommand(Terminal terminal)
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
             {
                 var id = parsed.GetValue(name)!;
-                if (stock.Workshop.Lots.ContainsKey(id))
+                if (WhyNot(parsed, stock, id) is { } why)
                 {
-                    terminal.Error.WriteLine(Printable.Escape($"there is a lot '{id}' already"));
+                    terminal.Error.WriteLine(Printable.Escape(why));
                     return ExitCode.Usage;
                 }
 
@@ -149,4 +151,29 @@ internal sealed class LotCommand(Terminal terminal)
                 ? (null, $"of line {line} of order {name} {found.CameInWords} came; {found.Outstanding} are to come, not {quantity}")
             : (order, null);
     }
+
+    private string? WhyNot(ParseResult parsed, StockEntry stock, string id)
+    {
+        var orders = stock.Workshop.StockFile?.Orders.Select(one => one.Id.Value).ToArray() ?? [];
+        return stock.Workshop.Lots.ContainsKey(id)
+                ? $"there is a lot '{id}' already"
+                    + (NextName.Behind(id, stock.Workshop.Lots.Keys) is { } free ? $"; the next free name is {free}" : string.Empty)
+            : parsed.GetValue(quantity) is < 1 and var none
+                ? $"--quantity {none}: say how many came, 1 or more; a lot of which nothing is known needs no --quantity"
+            : parsed.GetValue(order) is { } named && !orders.Contains(named)
+                ? Nearest.Told($"there is no order '{named}'", Nearest.To(named, orders), $"; enter it first: order {named} placed")
+            : parsed.GetValue(price) is { } said && !Price().IsMatch(said)
+                ? $"--price '{said}' is no figure with its currency; write --price \"{Figure(said)} EUR\", or the currency that it was"
+            : null;
+    }
+
+    private static string Figure(string said)
+    {
+        var figure = new string([.. said.Replace(',', '.').Where(letter => char.IsAsciiDigit(letter) || letter == '.')]).Trim('.');
+        return figure.Length > 0 ? figure : "0.30";
+    }
+
+    // ISO 4217 names currencies by three capitals.
+    [GeneratedRegex("^[0-9]+(\\.[0-9]+)? [A-Z]{3}$")]
+    private static partial Regex Price();
 }

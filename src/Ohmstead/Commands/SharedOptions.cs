@@ -95,7 +95,14 @@ internal sealed class SharedOptions
     {
         if (Directory.Exists(folder))
         {
-            return CollectionFolder.Open(folder);
+            var files = CollectionFolder.Open(folder);
+            if (NamedFiles.Inside(files) is not { } above)
+            {
+                return files;
+            }
+
+            error.WriteLine(Printable.Escape(above));
+            return null;
         }
 
         error.WriteLine(Printable.Escape(NamedFiles.Missing(folder, "folder")));
@@ -115,7 +122,7 @@ internal sealed class SharedOptions
             return files;
         }
 
-        error.WriteLine($"no boards in '{Printable.Escape(files.Root)}': a collection has boards/*.md");
+        error.WriteLine(Printable.Escape(NamedFiles.NoBoards(files)));
         return null;
     }
 
@@ -143,7 +150,7 @@ internal sealed class SharedOptions
             return day;
         }
 
-        result.AddError(fault.Message);
+        result.AddError(fault.NextStep is { } next ? $"{fault.Message}; {next}" : fault.Message);
         return null;
     }
 }

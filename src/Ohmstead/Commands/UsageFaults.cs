@@ -11,6 +11,7 @@ namespace Ohmstead.Commands;
 internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> words)
 {
     private const string OptionStart = "--";
+    private const string Dashes = "-–—‐‑−";
     private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
 
     private readonly Command command = parsed.CommandResult.Command;
@@ -19,7 +20,8 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
     /// Options that stand where a value should, which the library takes for the value: the note "--by", the kind of part "--kind". Nothing
     /// is written of a line that has one.
     /// </summary>
-    public IReadOnlyList<string> Strays => [.. Swallowed().Concat(Unknown()).Concat(Valued()).Distinct(StringComparer.Ordinal)];
+    public IReadOnlyList<string> Strays =>
+        [.. Swallowed().Concat(Unknown()).Concat(Valued()).Concat(Pieces()).Distinct(StringComparer.Ordinal).Take(1)];
 
     /// <summary>All that is wrong, one line each.</summary>
     public IEnumerable<string> All()
@@ -27,6 +29,11 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         if (Strays is { Count: > 0 } strays)
         {
             return strays;
+        }
+
+        if (Twice() is { } twice)
+        {
+            return [twice];
         }
 
         // One word at a time: what comes behind a missing word is missing too.
@@ -47,9 +54,13 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
     private IEnumerable<string> Swallowed() =>
         from option in parsed.CommandResult.Children.OfType<OptionResult>()
         from token in option.Tokens
-        where IsOption(token.Value)
         let name = option.Option.Name
-        select $"{name} has no value before '{token.Value}'; a value that begins so is written {name}={token.Value}";
+        let next = words.SkipWhile(word => word != name).ElementAtOrDefault(2)
+        where IsOption(token.Value) || (token.Value == "=" && next is not null)
+        select token.Value == "=" ? $"{name} has '=' for its value; write {name} {Shown(next!)}"
+        : command.Options.Any(known => known.Name == token.Value)
+            ? $"{name} has no value before '{token.Value}': {FirstSentence(option.Option.Description)}"
+        : $"{name} has no value before '{token.Value}'; a value that begins so is written {name}={Shown(token.Value)}";
 
     private IEnumerable<string> Unknown() =>
         from word in parsed
@@ -57,10 +68,30 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
             .SelectMany(argument => argument.Tokens)
             .Select(token => token.Value)
             .Concat(parsed.UnmatchedTokens)
-        where IsOption(word)
         let name = word.Split('=')[0]
-        let known = command.Options.Where(option => !option.Hidden).Select(option => option.Name)
-        select Nearest.Told($"{command.Name} has no option '{name}'", Nearest.To(name, known));
+        let near = Nearest.To(name, command.Options.Where(option => !option.Hidden).Select(option => option.Name))
+        where IsOption(word) || (IsDashed(word) && near is not null)
+        select Nearest.Told($"{command.Name} has no option '{name}'", near);
+
+    // -lifted, and what a word processor makes of two hyphens. A figure or the name of a rail may begin with a minus.
+    private bool IsDashed(string word) =>
+        word.Length > 2
+        && Dashes.Contains(word[0], StringComparison.Ordinal)
+        && char.IsAsciiLetter(word.TrimStart([.. Dashes]) is [var first, ..] ? first : ' ')
+        && words.TakeWhile(typed => typed != OptionStart).Contains(word);
+
+    private IEnumerable<string> Pieces() => new SurplusWords(parsed, words).Fault() is { } fault ? [fault] : [];
+
+    private string? Twice() =>
+        (
+            from option in parsed.CommandResult.Children.OfType<OptionResult>()
+            where option.Tokens.Count > 1 && option.Option.Arity.MaximumNumberOfValues == 1
+            let given = string.Join(" and ", option.Tokens.Select(token => $"'{token.Value}'"))
+            select $"{option.Option.Name} is given {option.Tokens.Count} times, {given}; write it once"
+        ).FirstOrDefault();
+
+    // As a shell takes it.
+    private static string Shown(string value) => value.Any(char.IsWhiteSpace) ? $"\"{value}\"" : value;
 
     // The library takes the switch for given, --trial=no for --trial, and what stands behind the sign for a word by itself.
     private IEnumerable<string> Valued() =>

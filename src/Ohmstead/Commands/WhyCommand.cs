@@ -59,7 +59,7 @@ internal sealed class WhyCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             var folder = parsed.GetValue(shared.Folder)!;
-            var (opened, refused) = past.Open(parsed, folder, terminal.Error, () => CollectionFolder.Open(folder));
+            var (opened, refused) = past.Open(parsed, folder, terminal.Error, () => SharedOptions.Open(folder, terminal.Error));
             if (opened is null)
             {
                 return refused;
@@ -79,7 +79,10 @@ internal sealed class WhyCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            if (found is null && BoardFinder.Formerly(wanted, result.Boards) is not null)
+            if (
+                found is null
+                && (BoardFinder.Formerly(wanted, result.Boards) is not null || wanted.EndsWith(".md", StringComparison.Ordinal))
+            )
             {
                 terminal.Error.WriteLine(Printable.Escape(BoardFinder.Missing(wanted, result.Boards)));
                 return ExitCode.Usage;

@@ -42,7 +42,6 @@ internal sealed class WorkCommand(Terminal terminal)
     };
     private readonly Option<string[]> polarity = new("--polarity")
     {
-        CompletionSources = { Completions.OneOf(Vocabulary.PolarityWays) },
         Description = "How the right way round was established, once for each way: " + string.Join(", ", Vocabulary.PolarityWays) + ".",
         AllowMultipleArgumentsPerToken = false,
     };
@@ -53,11 +52,7 @@ internal sealed class WorkCommand(Terminal terminal)
     };
     private readonly Option<string?> dry = new("--dry") { Description = "How long it must dry before power, such as 24h." };
     private readonly Option<string?> kept = new("--kept") { Description = "Where the original part is kept." };
-    private readonly Option<string?> hazard = new("--hazard")
-    {
-        CompletionSources = { Completions.OneOf(Vocabulary.Hazards) },
-        Description = "The hazard that this work makes safe.",
-    };
+    private readonly Option<string?> hazard = new("--hazard") { Description = "The hazard that this work makes safe." };
     private readonly Option<string?> clears = new("--clears")
     {
         CompletionSources = { Completions.Places },
@@ -70,6 +65,8 @@ internal sealed class WorkCommand(Terminal terminal)
 
     public Command Build()
     {
+        polarity.AcceptOnlyFromAmong([.. Vocabulary.PolarityWays]);
+        hazard.AcceptOnlyFromAmong([.. Vocabulary.Hazards]);
         var command = options.DatedCommand(
             "work",
             """
@@ -105,6 +102,12 @@ internal sealed class WorkCommand(Terminal terminal)
                     return ExitCode.Findings;
                 }
 
+                if (!parsed.GetValue(options.Sure) && (Unlisted(parsed, board) ?? OtherSort(parsed, board)) is { } sort)
+                {
+                    terminal.Error.WriteLine(Printable.Escape(sort));
+                    return ExitCode.Findings;
+                }
+
                 var (made, fault) = NewPart(parsed.GetValue(newPart) ?? []);
                 if (fault is not null)
                 {
@@ -136,6 +139,38 @@ internal sealed class WorkCommand(Terminal terminal)
                 return exit;
             }));
         return command;
+    }
+
+    // What is put in or pulled is a part, and work on a place that is none takes from the lot and renews nothing.
+    private string? Unlisted(ParseResult parsed, FoundBoard board) =>
+        parsed.GetValue(lot) is not null
+        || parsed.GetValue(newPart) is { Length: > 0 }
+        || (Vocabulary.Works.Means(parsed.GetValue(did)!, out var kind) && kind is WorkKind.Replaced or WorkKind.Removed or WorkKind.Fitted)
+            ? SaidPlaces.WhyNoPart(board.Board, parsed.GetValue(place))
+            : null;
+
+    // A lot of another sort of part is nearly always a slip of its name.
+    private string? OtherSort(ParseResult parsed, FoundBoard board)
+    {
+        if (
+            parsed.GetValue(lot) is not { } name
+            || !board.Workshop.Lots.TryGetValue(name, out var taken)
+            || parsed.GetValue(place) is not { } said
+            || SaidPlaces.Parse(board.Board, said).Places is not [var first, ..]
+            || board.Board.Place(first) is not { } at
+            || at.Part.Values.Kind.Value is var kind && taken.Values.Kind.Value.Family == kind.Family
+        )
+        {
+            return null;
+        }
+
+        string[] others =
+        [
+            .. board.Workshop.Lots.Values.Where(one => one.Values.Kind.Value == at.Part.Values.Kind.Value).Select(one => one.Id.Value),
+        ];
+        return $"lot {name} is of kind '{taken.Values.Kind.Text}', and {first} of kind '{at.Part.Values.Kind.Text}'"
+            + (others.Length > 0 ? $"; of that kind there is {string.Join(", ", others)}" : string.Empty)
+            + "; nothing was written, and --sure writes it all the same";
     }
 
     private string Item(ParseResult parsed, FoundBoard board, string? name, string? made, string? origin)

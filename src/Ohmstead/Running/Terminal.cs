@@ -38,6 +38,17 @@ internal sealed class Terminal(TextWriter output, TextWriter error, bool showsPr
     /// <summary>Opens the terminal that a person types at, for its keys; null where nobody does, or wants it plain.</summary>
     public Func<TerminalDevice?> OpenDevice { get; init; } = () => null;
 
+    /// <summary>The same terminal with what is told going through other writers; whoever owns this one closes it.</summary>
+    public Terminal Through(TextWriter told, TextWriter error) =>
+        new(told, error, ShowsProgress, In)
+        {
+            Width = Width,
+            MayAsk = MayAsk,
+            Colours = Colours,
+            ErrorColours = ErrorColours,
+            OpenDevice = OpenDevice,
+        };
+
 #pragma warning disable CA2000 // The terminal owns its writers and disposes of them.
     /// <summary>The process's own streams.</summary>
     public static Terminal OfProcess()

@@ -16,9 +16,22 @@ internal static class BoardFinder
     /// <param name="number">The number of the board.</param>
     /// <param name="options">How the run is made.</param>
     /// <param name="error">Told, with the nearest number, when there is none.</param>
-    public static FoundBoard? Find(string folder, string number, RunOptions options, TextWriter error)
+    /// <param name="said">All words that were said, among which the number may stand elsewhere.</param>
+    public static FoundBoard? Find(string folder, string number, RunOptions options, TextWriter error, IReadOnlyList<string>? said = null)
     {
         var files = CollectionFolder.Open(folder);
+        if (NamedFiles.Inside(files) is { } above)
+        {
+            error.WriteLine(Printable.Escape(above));
+            return null;
+        }
+
+        if (files.Boards.Count == 0)
+        {
+            error.WriteLine(Printable.Escape(Directory.Exists(folder) ? NamedFiles.NoBoards(files) : NamedFiles.Missing(folder, "folder")));
+            return null;
+        }
+
         var (found, result, alone) = Look(files, number, options);
         if (found is not null)
         {
@@ -30,15 +43,45 @@ internal static class BoardFinder
             return null;
         }
 
-        error.WriteLine(Printable.Escape(Missing(number, result.Boards)));
+        error.WriteLine(Printable.Escape(Missing(number, result.Boards, said)));
         return null;
     }
 
-    /// <summary>Says that there is no board of a number: it has another one now, or which is the nearest.</summary>
-    public static string Missing(string number, IReadOnlyList<BoardSummary> boards) =>
-        Formerly(number, boards) is { } former
-            ? $"{number} is {former.Id.Value} now ({former.Path}); give that number"
-            : Nearest.Told($"there is no board '{number}'", Nearest.To(number, boards.Select(summary => summary.Id.Value)));
+    /// <summary>Says that there is no board of a number: it has another one now, it is the name of its file, it stands in another place of
+    /// what was said, or which is the nearest.</summary>
+    public static string Missing(string number, IReadOnlyList<BoardSummary> boards, IReadOnlyList<string>? said = null)
+    {
+        if (Formerly(number, boards) is { } former)
+        {
+            return $"{number} is {former.Id.Value} now ({former.Path}); give that number";
+        }
+
+        var file = number.Replace('\\', '/');
+        if (
+            file.EndsWith(".md", StringComparison.OrdinalIgnoreCase)
+            && boards.FirstOrDefault(board => IsEndOf(file, board.Path) || IsEndOf(board.Path, file)) is { } ofFile
+        )
+        {
+            return $"'{number}' is the file of a board; write its number, {ofFile.Id.Value}";
+        }
+
+        return boards.FirstOrDefault(board => said?.Contains(board.Id.Value) == true) is { } elsewhere
+            ? $"'{number}' is no board and {elsewhere.Id.Value} is one; write {elsewhere.Id.Value} first, then {number}"
+            : Nearest.Told(
+                $"there is no board '{number}'",
+                boards.FirstOrDefault(board => WithoutNoughts(board.Id.Value) == WithoutNoughts(number))?.Id.Value
+                    ?? Nearest.To(number, boards.Select(summary => summary.Id.Value))
+            );
+    }
+
+    // WH-1 for WH-0001.
+    private static string WithoutNoughts(string number)
+    {
+        var stem = number.TrimEnd([.. "0123456789"]);
+        return (stem.TrimEnd('-') + number[stem.Length..].TrimStart('0')).ToUpperInvariant();
+    }
+
+    private static bool IsEndOf(string path, string end) => path == end || path.EndsWith('/' + end, StringComparison.Ordinal);
 
     /// <summary>The board that had a number before, or null; capitals do not count.</summary>
     public static BoardSummary? Formerly(string number, IReadOnlyList<BoardSummary> boards) =>

@@ -28,18 +28,29 @@ internal static class EnteredValues
     /// <param name="kind">The kind of the part or null for a test point.</param>
     /// <param name="measures">For a test point, what is measured there.</param>
     /// <param name="shape">The shape of a reading or a proof, for its keys.</param>
+    /// <param name="units">What a figure without a unit means, or null where it means nothing.</param>
     /// <returns>Keys with their values as they will be written, or what is wrong.</returns>
     public static (IReadOnlyList<(string Key, string Value)> Values, string? Fault) Read(
         IReadOnlyList<string> words,
         PartKind? kind,
         PointMeasure? measures,
-        Shape shape
+        Shape shape,
+        UnsaidUnits? units = null
     )
     {
+        var why = new WhyNoValue(kind, measures, shape, units is not null);
+        var typed = SaidIndication.Joined(words);
+        var joined = units?.Say(typed) ?? typed;
         var values = new List<(string Key, string Value)>();
-        foreach (var word in SaidIndication.Joined(words))
+        for (var at = 0; at < joined.Count; at++)
         {
+            var word = joined[at];
             var (key, value, fault) = One(word, kind, measures, shape);
+            if (key is null)
+            {
+                return ([], fault ?? why.Of(typed, at));
+            }
+
             if (fault is not null)
             {
                 return ([], fault);
@@ -47,15 +58,16 @@ internal static class EnteredValues
 
             if (values.Exists(known => known.Key == key))
             {
-                return ([], $"'{word}' gives {key} a second time; say which is meant, as in {key}={word}");
+                return ([], why.Twice(typed[at], key));
             }
 
-            values.Add((key!, value!));
+            values.Add((key, value!));
         }
 
         return (values, null);
     }
 
+    // All null where the word is no value.
     private static (string? Key, string? Value, string? Fault) One(string word, PartKind? kind, PointMeasure? measures, Shape shape)
     {
         if (SaidIndication.Split(word) is { KeyEnd: > 0 } parts)
@@ -68,12 +80,7 @@ internal static class EnteredValues
                         $"'{word}' says no value; a shell takes > and < for itself: write it in quotes, as in \"{key}=>20Mohm\", or say "
                             + $"{key}=over 20Mohm"
                     )
-                : shape.PlaceOf(key) < 0
-                    ? (
-                        null,
-                        null,
-                        $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}"
-                    )
+                : shape.PlaceOf(key) < 0 ? (null, null, WhyNoValue.NoKey(key, text, shape))
                 : (key, Spaced(text, shape.Keys[shape.PlaceOf(key)].Dimension, shape.Keys[shape.PlaceOf(key)].Kind), null);
         }
 
@@ -106,64 +113,31 @@ internal static class EnteredValues
                     return (null, null, $"'{word}' can be an ESR or an insulation; say which, as in \"insulation={word}\"");
                 }
 
-                var key = kind is null ? PointKey(dimension, measures) : keyOf(kind);
+                var key = kind is null ? PointKey(dimension) : keyOf(kind);
                 return shape.PlaceOf(key) < 0
-                    ? (null, null, $"a {shape.Name} has no {key}; '{word}' was understood as that")
+                    ? (null, null, WhyNoValue.Elsewhere(word, key, measures))
                     : (key, Spaced(word, dimension, ValueKind.Indication), null);
             }
         }
 
-        if (Bare(word) && AsFigure(word, kind, measures) is { } figured)
-        {
-            return (null, null, $"'{word}' has no unit; write {figured}");
-        }
-
-        return (
-            null,
-            null,
-            $"'{word}' is no value with a unit; write 391uF, 1.4ohm, 4k7ohm, 120Hz, 12%, pass, open, over 20Mohm, or key=value such as "
-                + "gain=140"
-        );
+        return default;
     }
-
-    private static bool Bare(string word) => word.Length > 0 && word.All(letter => char.IsAsciiDigit(letter) || letter is '.' or '-');
-
-    // What the figure may have been meant as, in the units of the place; nothing is taken for meant.
-    private static string? AsFigure(string word, PartKind? kind, PointMeasure? measures) =>
-        measures switch
-        {
-            PointMeasure.Voltage => $"{word}V or {word}mV, or ripple={word}mV",
-            PointMeasure.Current => $"{word}mA or {word}A",
-            PointMeasure.Frequency => $"{word}Hz or {word}kHz",
-            PointMeasure.Temperature => $"{word}C",
-            PointMeasure.Hours => $"hours={word}",
-            PointMeasure.Result => "pass or fail",
-            null => kind?.Family switch
-            {
-                PartFamily.Capacitor => $"{word}uF, {word}nF or {word}pF, an ESR as {word}ohm, a loss factor as loss_factor={word}",
-                PartFamily.Resistor or PartFamily.Coil or PartFamily.Fuse => $"{word}ohm, {word}kohm or {word}Mohm",
-                PartFamily.Inductor => $"{word}uH or {word}mH, a winding as {word}ohm",
-                PartFamily.Crystal => $"{word}kHz or {word}MHz",
-                PartFamily.Transistor => $"gain={word}, or {word}V",
-                PartFamily.Other => $"{word}V or {word}mV",
-                _ => null,
-            },
-            _ => null,
-        };
 
     private static bool IsSaid(string word, Dimension dimension) =>
         word.Any(letter => !char.IsAsciiDigit(letter) && letter is not ('.' or '-' or ','))
         && QuantityText.Parse(word, dimension).Is(out _, out _);
 
-    private static string PointKey(Dimension dimension, PointMeasure? measures) =>
+    private static string PointKey(Dimension dimension) =>
         dimension switch
         {
+            Dimension.Capacitance => "capacitance",
+            Dimension.Inductance => "inductance",
+            Dimension.Resistance => "resistance",
             Dimension.Current => "current",
             Dimension.Frequency => "frequency",
             Dimension.Temperature => "temperature",
-            _ => measures is null or PointMeasure.Result or PointMeasure.Hours
-                ? "voltage"
-                : Vocabulary.PointMeasures.WordFor(measures.Value),
+            Dimension.Duration => "after",
+            _ => "voltage",
         };
 
     // As records have it: a space before the unit, and the letters people type for µ and Ω in print.

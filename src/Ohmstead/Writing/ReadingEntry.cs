@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
@@ -50,6 +51,11 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         var point = part is null ? board.Points.FirstOrDefault(known => known.Name.Value == said.Place) : null;
         if (part is null && point is null)
         {
+            if (said.Values.FirstOrDefault(value => IsPlace(board, value)) is { } meant)
+            {
+                return (null, $"'{said.Place}' is no place of {board.Board.Id.Value} and {meant} is one; write {meant} {said.Place}");
+            }
+
             var near = Nearest.To(
                 said.Place,
                 board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value))
@@ -58,11 +64,35 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         }
 
         var shape = part is null ? BenchShape.Proof : BenchShape.Reading;
-        var (read, fault) = EnteredValues.Read(units?.Say(said.Values) ?? said.Values, part?.Values.Kind.Value, point?.Measures, shape);
+        var (read, fault) = EnteredValues.Read(said.Values, part?.Values.Kind.Value, point?.Measures, shape, units);
+        fault ??= point is null || said.InsteadOf is not null ? null : NotAsked(point, read);
         return fault is not null
             ? (null, fault)
             : (new(part is null ? "proof" : "readings", visit => Line(said, part is null, shape, read, visit)), null);
     }
+
+    // A point is proved by what is asked there; what else was read stands beside it.
+    private static string? NotAsked(TestPoint point, IReadOnlyList<(string Key, string Value)> read)
+    {
+        var asked = point.Measures switch
+        {
+            PointMeasure.Voltage => new[] { BenchShape.Voltage, BenchShape.Ripple },
+            PointMeasure.Current => [BenchShape.Current],
+            PointMeasure.Frequency => [BenchShape.Frequency],
+            PointMeasure.Temperature => [BenchShape.Temperature],
+            PointMeasure.Hours => [BenchShape.Hours],
+            _ => [],
+        };
+        var name = point.Name.Value;
+        return read.Any(value => value.Key == BenchShape.Result.Name || asked.Any(key => key.Name == value.Key)) ? null
+            : asked.Length == 0 ? $"{name} is a test that passes or fails; write {name} pass or {name} fail, and what was read behind it"
+            : $"{name} is proved by its {asked[0].Name}, and nothing says it; write such as {asked[0].Name}={Tight(asked[0].Example)}";
+    }
+
+    private static string Tight(string value) => value.Replace(" ", string.Empty, StringComparison.Ordinal);
+
+    private static bool IsPlace(BoardAssessment board, string word) =>
+        board.Place(word) is not null || board.Points.Any(point => point.Name.Value == word);
 
     private static string Line(
         SaidReading said,

@@ -1,5 +1,6 @@
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 
@@ -12,9 +13,15 @@ internal static class SaidIndication
 {
     private const string Over = "over";
     private const string Under = "under";
+    private static readonly char[] BeforeNumber = [Condition, ' '];
+    private static readonly string[] Doubts = ["c.", "ca.", "ca", "circa", "about", "approx.", "approx", "~", "≈"];
+
+    /// <summary>What people write before the condition under which something was read; a record has a key for each.</summary>
+    public const char Condition = '@';
 
     /// <summary>
-    /// The same words, those put together that a space parted: <c>over range</c>, <c>over 20Mohm</c>, <c>esr=&gt; 20 MΩ</c>.
+    /// The same words, those put together that a space parted: <c>391 uF</c>, <c>over range</c>, <c>over 20Mohm</c>,
+    /// <c>esr=&gt; 20 MΩ</c>; and what stands behind an @ or a word of doubt with that.
     /// </summary>
     public static IReadOnlyList<string> Joined(IReadOnlyList<string> words)
     {
@@ -32,6 +39,18 @@ internal static class SaidIndication
                 if (at + 1 < words.Count && IsNumber(next) && IsUnit(words[at + 1]))
                 {
                     word += " " + words[++at];
+                }
+            }
+            else
+            {
+                if (at + 1 < words.Count && (word.EndsWith(Condition) || Doubts.Contains(word)))
+                {
+                    word += $" {words[++at]}";
+                }
+
+                if (at + 1 < words.Count && IsNumber(word[(word.LastIndexOfAny(BeforeNumber) + 1)..]) && IsUnit(words[at + 1]))
+                {
+                    word += $" {words[++at]}";
                 }
             }
 
@@ -117,11 +136,15 @@ internal static class SaidIndication
         return null;
     }
 
-    private static bool IsNumber(string word) => word.Length > 0 && word.All(unit => char.IsAsciiDigit(unit) || unit == '.');
+    private static bool IsNumber(string word) =>
+        word.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && word.AsSpan(word[0] == '-' ? 1 : 0).IndexOfAnyExcept("0123456789.,") < 0;
 
     private static bool IsUnit(string word) =>
         word.Length > 0
-        && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%')
+        && word.All(unit => char.IsLetter(unit) || unit is 'Ω' or '%' or '°')
         && word is not (IndicationText.Open or IndicationText.Short or Over or Under)
-        && !Vocabulary.Results.Means(word, out _);
+        && !Vocabulary.Results.Means(word, out _)
+        && !Vocabulary.Circuits.Means(word, out _)
+        && BenchShape.Reading.PlaceOf(word) < 0
+        && BenchShape.Proof.PlaceOf(word) < 0;
 }

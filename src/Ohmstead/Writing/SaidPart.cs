@@ -32,15 +32,12 @@ internal static class SaidPart
             var (key, value) = One(word, shape);
             if (key is null)
             {
-                return (values, $"'{word}' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610");
+                return (values, Why(word));
             }
 
             if (shape.PlaceOf(key) < 0)
             {
-                return (
-                    values,
-                    $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", shape.Keys.Select(known => known.Name))}"
-                );
+                return (values, WhyNoValue.NoKey(key, value ?? string.Empty, shape));
             }
 
             if (!values.TryAdd(key, value))
@@ -83,6 +80,25 @@ internal static class SaidPart
         }
 
         return (null, null);
+    }
+
+    private static string Why(string word)
+    {
+        if (word.All(letter => char.IsAsciiDigit(letter) || letter == '.'))
+        {
+            return $"'{word}' has no unit; write {word} with it, as in 470uF, 35V or 105C"
+                + (word.Length < 3 ? $", a tolerance {word}%" : $", a date code date_code={word}");
+        }
+
+        foreach (var (dimension, _) in ByUnit)
+        {
+            if (QuantityText.Parse(word, dimension).Fault is { NextStep: { } next } fault)
+            {
+                return $"'{word}': {fault.Message}; write {next}";
+            }
+        }
+
+        return $"'{word}' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610";
     }
 
     private static string Percent(string word) => $"{word[..^1].TrimEnd()} %";

@@ -26,14 +26,7 @@ internal static class SaidPlaces
         }
 
         // One that is not there makes the others doubtful: the person thinks of another board.
-        return places.FirstOrDefault(place => board.Place(place) is null) is { } unknown
-                ? (
-                    [],
-                    Nearest.Told(
-                        $"{board.Board.Id.Value} has no part '{unknown}'",
-                        Nearest.To(unknown, board.Places.Select(place => place.Part.Ref.Value))
-                    )
-                )
+        return places.FirstOrDefault(place => board.Place(place) is null) is { } unknown ? ([], Missing(board, unknown))
             : places.CountBy(place => place, StringComparer.Ordinal).FirstOrDefault(pair => pair.Value > 1).Key is { } twice
                 ? ([], $"'{twice}' is named twice")
             : (places, null);
@@ -50,6 +43,24 @@ internal static class SaidPlaces
             ? $"whether '{said}' is a part of {board.Board.Board.Id.Value} is not known: its design '{design.Value}' was not read; "
                 + "nothing was written, and ohmstead check tells why"
             : null;
+
+    /// <summary>That a place reads like a part which is not listed, though others of its letters are: C9 where C1 and C2 are. Null where it
+    /// is listed, or is a place such as J1 where no J is.</summary>
+    public static string? WhyNoPart(BoardAssessment board, string? said) =>
+        said is not null && IsMissing(board, said) ? Missing(board, said) + "; --sure takes it for a place that is not listed" : null;
+
+    private static string Missing(BoardAssessment board, string said) =>
+        Nearest.Told($"{board.Board.Id.Value} has no part '{said}'", Nearest.To(said, board.Places.Select(place => place.Part.Ref.Value)));
+
+    private static bool IsMissing(BoardAssessment board, string said)
+    {
+        var letters = ReferenceList.ClassLetters(said);
+        return letters.Length is > 0 and < 4
+            && said.Length > letters.Length
+            && said.AsSpan(letters.Length).IndexOfAnyExceptInRange('0', '9') < 0
+            && board.Place(said) is null
+            && board.Places.Any(place => ReferenceList.ClassLetters(place.Part.Ref.Value) == letters);
+    }
 
     // Several references, or one range of them; what is told in words is one place.
     private static bool IsList(string said)

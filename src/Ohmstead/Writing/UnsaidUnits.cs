@@ -2,6 +2,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Writing;
 
@@ -10,7 +11,7 @@ namespace Ohmstead.Writing;
 /// <param name="units">The keys and units in the order in which numbers are said.</param>
 /// <remarks>A wrong guess cannot slip in unseen: the reading is shown with its unit and judged, and a factor of a thousand is asked about
 /// before it is written.</remarks>
-internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit, string Words)> units)
+internal sealed class UnsaidUnits(IReadOnlyList<(Key Key, string Unit, string Words)> units)
 {
     /// <summary>For a place, in the order in which its line names what to measure: the first in the unit of the marking, then those that
     /// follow, up to the first that more than a figure must be said of.</summary>
@@ -18,7 +19,7 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit, string
     /// <param name="nominal">What the part is marked with, or null.</param>
     public static UnsaidUnits For(IReadOnlyList<Expected> expected, Quantity? nominal)
     {
-        var units = new List<(string Key, string Unit, string Words)>();
+        var units = new List<(Key Key, string Unit, string Words)>();
         foreach (var one in expected)
         {
             if (UnitOf(one, units.Count == 0 ? nominal : null) is not { } unit)
@@ -26,7 +27,7 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit, string
                 break;
             }
 
-            units.Add((MeasuredKey.For(one.Measured).Name, unit, unit.Length > 0 ? unit : VerdictWords.Describe(one.Measured)));
+            units.Add((MeasuredKey.For(one.Measured), unit, unit.Length > 0 ? unit : VerdictWords.Describe(one.Measured)));
         }
 
         return new(units);
@@ -57,23 +58,32 @@ internal sealed class UnsaidUnits(IReadOnlyList<(string Key, string Unit, string
     /// <summary>What the numbers mean, for a prompt: <c>µF, Ω</c>, <c>nF, dissipation factor</c>.</summary>
     public string Words => string.Join(", ", units.Select(unit => unit.Words));
 
-    /// <summary>The same words, each bare number with its key and unit.</summary>
+    /// <summary>The same words, each bare number with its key and unit. What says its own unit has its turn among the numbers.</summary>
+    /// <param name="words">The words, those that belong together in one.</param>
     public IReadOnlyList<string> Say(IReadOnlyList<string> words)
     {
+        var said = new List<string>(words.Count);
         var next = 0;
-        return
-        [
-            .. SaidIndication
-                .Joined(words)
-                .Select(word =>
-                    next == units.Count ? word
-                    : IndicationText.WordOf(word) is not null ? $"{units[next++].Key}={word}"
-                    : IsBare(word[(IndicationText.SignOf(word)?.Length ?? 0)..].TrimStart())
-                        ? $"{units[next].Key}={word}{Space(units[next].Unit)}{units[next++].Unit}"
-                    : word
-                ),
-        ];
+        foreach (var word in words)
+        {
+            var figure = word[(IndicationText.SignOf(word)?.Length ?? 0)..].TrimStart();
+            if (next < units.Count && (IndicationText.WordOf(word) is not null || IsBare(figure)))
+            {
+                var (key, unit, _) = units[next++];
+                said.Add(IsBare(figure) ? $"{key.Name}={word}{Space(unit)}{unit}" : $"{key.Name}={word}");
+            }
+            else
+            {
+                next += next < units.Count && IsOf(units[next].Key, word, figure) ? 1 : 0;
+                said.Add(word);
+            }
+        }
+
+        return said;
     }
+
+    private static bool IsOf(Key key, string word, string figure) =>
+        word.StartsWith(key.Name + "=", StringComparison.Ordinal) || QuantityText.Parse(figure, key.Dimension).Is(out _, out _);
 
     private static string Space(string unit) => unit.Length > 0 ? " " : string.Empty;
 

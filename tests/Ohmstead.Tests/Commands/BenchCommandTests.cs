@@ -142,7 +142,7 @@ public sealed class BenchCommandTests
     }
 
     [Theory]
-    [InlineData("47,6\n", "'47,6' is no value with a unit")]
+    [InlineData("47,6\n", "'47,6' has a comma; write 47.6")]
     [InlineData("1 2 3\n", "'3' has no unit; write 3")]
     [InlineData("C33 1\n", "SP-0007 has no part and no point 'C33', 'C3' is the nearest")]
     [InlineData("C33\n", "SP-0007 has no part and no point 'C33', 'C3' is the nearest")]

@@ -64,7 +64,10 @@ public sealed class HelpTests
         "bord",
         "SP-0099"
     )]
-    [InlineData("ohmstead start needs one word more\nohmstead start --help tells all there are\n", "start")]
+    [InlineData(
+        "ohmstead start needs one word more: collection or board or design or parts\nohmstead start --help tells all there are\n",
+        "start"
+    )]
     [InlineData("check has no option '--bogus'\nohmstead check --help tells how it is used\n", "check", ".", "--bogus")]
     [InlineData(
         "report has no option '--too', '--to' is the nearest\nohmstead report --help tells how it is used\n",
@@ -80,7 +83,7 @@ public sealed class HelpTests
         "metal film resistor"
     )]
     [InlineData(
-        "--note has no value before '--by'; a value that begins so is written --note=--by\nohmstead enter --help tells how it is used\n",
+        "--note has no value before '--by': anything the next person should know\nohmstead enter --help tells how it is used\n",
         "enter",
         "SP-0007",
         "C12",
@@ -117,7 +120,7 @@ public sealed class HelpTests
     [Fact]
     public void Words_in_another_order_are_told_with_the_order() =>
         Assert.Contains(
-            "'C12' is no DID; it is one of adjusted, ",
+            "'C12' is no DID; the order is BOARD DID PLACE: write work SP-0007 replaced C12",
             Run.Of("work", "SP-0007", "C12", "replaced").Error,
             StringComparison.Ordinal
         );

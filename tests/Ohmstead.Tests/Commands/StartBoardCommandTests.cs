@@ -63,7 +63,7 @@ public sealed class StartBoardCommandTests
     }
 
     [Theory]
-    [InlineData("SP-0007", "SP-0007 is taken: boards/SP-0007.md\n")]
+    [InlineData("SP-0007", "SP-0007 is taken: boards/SP-0007.md; free is SP-0021\n")]
     [InlineData("SP-O007", "SP-O007 looks like SP-0007, boards/SP-0007.md: it has U+004F where the other has U+0030\n")]
     [InlineData("SP 21", "'SP 21' cannot be the number of a board: it has a space\n")]
     [InlineData("../SP-0021", "'../SP-0021' cannot be the number of a board: it cannot be the name of a page\n")]

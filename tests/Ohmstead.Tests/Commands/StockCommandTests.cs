@@ -135,14 +135,8 @@ public sealed class StockCommandTests
     }
 
     [Theory]
-    [InlineData("there is a lot 'L-002' already\n", "lot", "L-002", "fuse")]
-    [InlineData(
-        "'12,5V' is no value with a unit; write 470uF, 20%, 35V, 105C, or key=value such as date_code=2610\n",
-        "lot",
-        "L-040",
-        "fuse",
-        "12,5V"
-    )]
+    [InlineData("there is a lot 'L-002' already; the next free name is L-023\n", "lot", "L-002", "fuse")]
+    [InlineData("'12,5V': a comma can mean 12.5 or 12500; write 12.5V or 12500V\n", "lot", "L-040", "fuse", "12,5V")]
     [InlineData("there is no lot 'L-099', 'L-019' is the nearest\n", "incoming", "L-099", "1uF")]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {

@@ -15,24 +15,32 @@ internal static class SlipPage
         );
 
     /// <summary>The page.</summary>
-    public static string Write(IReadOnlyList<Slip> slips)
+    /// <param name="slips">Slips in records.</param>
+    /// <param name="typed">Slips on command lines and at the prompt of the bench.</param>
+    public static string Write(IReadOnlyList<Slip> slips, IReadOnlyList<TypedSlip> typed)
     {
         var page = new StringBuilder();
         page.Append("# What slips are told\n\nWritten by the tests from the cases beside it; OHMSTEAD_WRITE=1 writes it anew. ");
         page.Append(
-            "Whether the line is right, the cause named and the slip mended at\nfirst try is judged by a person who reads the "
-                + "message alone; "
+            "Whether the place is right (the line and column, the word of a\ncommand line), the cause named and the slip mended at "
+                + "first try is judged by a person who reads the message alone; "
         );
         page.Append(
-            "that there is one message, that the text it leads to has no finding, and that nothing is\nlost by it, the tests see.\n\n"
+            "that there is one message, that the text it leads to\nhas no finding, and that nothing is lost by it, the tests see. "
+                + "*In own words* stands where the reader alone can know a word of the mended line, such as a figure.\n\n"
         );
-        page.Append("| Theme | Slips | Right line | Cause named | One message | Mended at first try |\n|---|---|---|---|---|---|\n");
+        page.Append("| Theme | Slips | Right place | Cause named | One message | Mended at first try |\n|---|---|---|---|---|---|\n");
         foreach (var theme in slips.GroupBy(slip => slip.Theme))
         {
-            page.Append(Row(theme.Key, [.. theme]));
+            page.Append(Row(theme.Key, [.. theme.Select(slip => slip.Judged)]));
         }
 
-        page.Append(Row("**all**", slips));
+        foreach (var theme in typed.GroupBy(slip => slip.Theme))
+        {
+            page.Append(Row(theme.Key, [.. theme.Select(slip => slip.Judged)]));
+        }
+
+        page.Append(Row("**all**", [.. slips.Select(slip => slip.Judged), .. typed.Select(slip => slip.Judged)]));
         foreach (var theme in slips.GroupBy(slip => slip.Theme))
         {
             page.Append(
@@ -48,15 +56,39 @@ internal static class SlipPage
             }
         }
 
+        Typed(page, typed);
         return page.ToString();
     }
 
-    private static string Row(string name, IReadOnlyList<Slip> slips) =>
+    private static string Row(string name, IReadOnlyList<(bool Place, bool Cause, bool Mended)> judged) =>
         string.Create(
             CultureInfo.InvariantCulture,
-            $"| {name} | {slips.Count} | {slips.Count(slip => slip.Judged.Line)} | {slips.Count(slip => slip.Judged.Cause)} | "
-                + $"{slips.Count} | {slips.Count(slip => slip.Judged.Mended)} |\n"
+            $"| {name} | {judged.Count} | {judged.Count(one => one.Place)} | {judged.Count(one => one.Cause)} | "
+                + $"{judged.Count} | {judged.Count(one => one.Mended)} |\n"
         );
+
+    private static void Typed(StringBuilder page, IReadOnlyList<TypedSlip> slips)
+    {
+        foreach (var theme in slips.GroupBy(slip => slip.Theme))
+        {
+            page.Append(
+                CultureInfo.InvariantCulture,
+                $"\n## {theme.Key}\n\n| Slip | Typed | Told | Mended to | Mended |\n|---|---|---|---|---|\n"
+            );
+            foreach (var slip in theme)
+            {
+                var told = slip.Told.Where(line => !line.StartsWith("ohmstead ", StringComparison.Ordinal)).Select(line => line.Trim());
+                var mended =
+                    !slip.Judged.Mended ? "no"
+                    : slip.IsInOwnWords ? "yes, in own words"
+                    : "yes";
+                page.Append(
+                    CultureInfo.InvariantCulture,
+                    $"| {slip.Name} | {Cell(slip.Typed)} | {Text(string.Join(" / ", told))} | {Cell(slip.Mended)} | {mended} |\n"
+                );
+            }
+        }
+    }
 
     private static string Cell(string written) =>
         $"<code>{string.Join("<br>", written.Split('\n').Select(line => Text(line.Trim(' '))))}</code>";

@@ -70,7 +70,7 @@ public sealed class SlipTests
 
     [Fact]
     public void The_page_of_the_slips_is_what_they_are_told() =>
-        WrittenFile.IsCurrent("tests/Ohmstead.Tests/Slips/SLIPS.md", SlipPage.Write(Slip.All));
+        WrittenFile.IsCurrent("tests/Ohmstead.Tests/Slips/SLIPS.md", SlipPage.Write(Slip.All, TypedSlip.All));
 
     private static Slip Find(string name) => Slip.All.Single(slip => slip.Name == name);
 
