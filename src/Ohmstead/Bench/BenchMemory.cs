@@ -20,7 +20,7 @@ internal sealed class BenchMemory(string? circuit)
     /// <summary>Whether what is measured of a kind hangs on a test frequency.</summary>
     public static bool HasFrequency(PartKind kind) => kind.Family is PartFamily.Capacitor or PartFamily.Inductor;
 
-    /// <summary>Takes over what the readings of a day say.</summary>
+    /// <summary>Takes over what the readings of a day say; what is said of the circuit for this session goes before.</summary>
     public void Begin(BoardAssessment board, DateOnly day)
     {
         foreach (var place in board.Places)
@@ -31,7 +31,7 @@ internal sealed class BenchMemory(string? circuit)
                     read.Reading.Instrument?.Value ?? read.Visit.Instrument?.Value,
                     place.Values.Kind.Value,
                     read.Reading.Frequency is { } frequency ? QuantityText.Format(frequency.Value) : null,
-                    read.Reading.Circuit?.Text
+                    circuit ?? read.Reading.Circuit?.Text
                 );
             }
         }

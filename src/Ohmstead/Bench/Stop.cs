@@ -30,11 +30,12 @@ internal sealed record Stop(string Name, bool IsPoint, IReadOnlyList<Expected> E
     private static Stop For(string name, bool isPoint, IReadOnlyList<Expected> expected, Quantity? nominal) =>
         new(name, isPoint, expected, UnsaidUnits.For(expected, nominal));
 
-    /// <summary>True when the place was read, or the point proved, on a day.</summary>
+    /// <summary>True when the part that sits in the place was read, or the point proved, on a day: what was fitted since is to be read
+    /// again.</summary>
     public bool IsDone(BoardAssessment board, DateOnly day) =>
         IsPoint
             ? board.Proofs.Any(proof => proof.Visit.Date.Value == day && proof.Proof.Point.Value == Name)
-            : board.Place(Name)!.Readings.Any(reading => reading.Visit.Date.Value == day);
+            : board.Place(Name)!.OfThisPart.Any(reading => reading.Visit.Date.Value == day);
 
     /// <summary>What is asked for, in two lines at most.</summary>
     public string Ask(BoardAssessment board)
