@@ -49,7 +49,7 @@ internal sealed class WrappedWriter(TextWriter inner, Func<int> columns) : TextW
         foreach (var (word, at) in Words(line))
         {
             var cells = Cells(word);
-            var gap = at > 0 && used > 0 ? 1 : 0;
+            var gap = at > 0 ? 1 : 0;
             if (used > indent && used + gap + cells > room)
             {
                 rows.Append('\n').Append(' ', indent + Further);

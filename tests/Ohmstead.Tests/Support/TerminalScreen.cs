@@ -4,7 +4,9 @@ using Ohmstead.Prompt;
 namespace Ohmstead.Tests.Support;
 
 /// <summary>What a terminal shows after what was sent to it: the few motions that a VT100 knows. Any other sequence fails.</summary>
-internal sealed class TerminalScreen(int columns)
+/// <param name="columns">How many columns it has.</param>
+/// <param name="wraps">True to go on in the next row where a row is full, as terminals do; else that fails.</param>
+internal sealed class TerminalScreen(int columns, bool wraps = false)
 {
     private readonly List<List<string>> rows =
     [
@@ -91,6 +93,12 @@ internal sealed class TerminalScreen(int columns)
 
     private void Put(string shown, int cells)
     {
+        if (wraps && column + cells > columns)
+        {
+            column = 0;
+            Down(1);
+        }
+
         Assert.InRange(column + cells, 0, columns);
         var line = rows[row];
         if (cells == 0 && column > 0)
