@@ -21,12 +21,12 @@ internal sealed record AddedEntry(Piece Visit, string List, Piece Entry, bool Is
     internal string By => Visit.TextAt("by") ?? string.Empty;
 
     /// <summary>What a message calls it: what it is, the place, and who.</summary>
-    internal string Words => $"{ListRule.For(List).What}{(Places.Count > 0 ? " of " + string.Join(" and ", Places) : string.Empty)}";
+    internal string Words => $"{ListRules.For(List).What}{(Places.Count > 0 ? " of " + string.Join(" and ", Places) : string.Empty)}";
 
     /// <summary>All that one person added to the visits of a record.</summary>
     internal static IEnumerable<AddedEntry> All(ImmutableArray<Piece> before, ImmutableArray<Piece> now)
     {
-        var visits = Alignment.Of(ListRule.For("bench"), before, now);
+        var visits = Alignment.Of(ListRules.For("bench"), before, now);
         for (var at = 0; at < now.Length; at++)
         {
             var old = visits.Before[at] is >= 0 and var there ? before[there] : null;
@@ -38,7 +38,7 @@ internal sealed record AddedEntry(Piece Visit, string List, Piece Entry, bool Is
             foreach (var list in now[at].Inside.Where(piece => piece.HoldsItems))
             {
                 var known = old?.At(list.Key!) is { HoldsItems: true } held ? held.Inside : [];
-                foreach (var place in Alignment.Of(ListRule.For(list.Key!), known, list.Inside).New)
+                foreach (var place in Alignment.Of(ListRules.For(list.Key!), known, list.Inside).New)
                 {
                     yield return new(now[at], list.Key!, list.Inside[place], old is null);
                 }

@@ -30,7 +30,7 @@ internal sealed record Alignment(int[] Now, int[] Before)
     {
         get
         {
-            var kept = Now.Where(at => at >= 0);
+            int[] kept = [.. Now.Where(at => at >= 0)];
             return kept.Zip(kept.Skip(1)).Any(pair => pair.First > pair.Second);
         }
     }

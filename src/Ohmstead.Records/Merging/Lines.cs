@@ -8,7 +8,8 @@ internal static class Lines
     internal static string[] Of(string text)
     {
         var lines = new List<string>();
-        for (var at = 0; at < text.Length; )
+        var at = 0;
+        while (at < text.Length)
         {
             var end = text.AsSpan(at).IndexOfAny('\r', '\n') is >= 0 and var found ? at + found + 1 : text.Length;
             end += end < text.Length && text[end - 1] == '\r' && text[end] == '\n' ? 1 : 0;

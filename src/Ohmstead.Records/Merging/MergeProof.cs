@@ -58,11 +58,18 @@ internal sealed class MergeProof(MergedFile file, ReadRecord? before, ReadRecord
 /// <param name="Findings">What is wrong with it.</param>
 internal sealed record ReadRecord(MappingNode Root, ImmutableArray<Finding> Findings)
 {
-    /// <summary>Reads a text; null where it cannot be read.</summary>
-    internal static ReadRecord? Of(MergedFile file, string text) =>
-        Read(file, text) is { Root: { } root } reading && !reading.Findings.Any(finding => finding.Severity == Severity.Error)
-            ? new(root, [.. reading.Findings, .. file.Findings(file.Path, reading)])
-            : null;
+    /// <summary>Reads a text; null where it cannot be read, or is of a format whose meaning is not known here.</summary>
+    internal static ReadRecord? Of(MergedFile file, string text)
+    {
+        var reading = Read(file, text);
+        if (reading.Root is not { } root || reading.Findings.Any(finding => finding.Severity == Severity.Error))
+        {
+            return null;
+        }
+
+        var findings = file.Findings(file.Path, reading);
+        return findings.Any(finding => finding.Check == RecordChecks.FormatNewer) ? null : new(root, [.. reading.Findings, .. findings]);
+    }
 
     /// <summary>The nodes of a text.</summary>
     internal static NodeReading Read(MergedFile file, string text) =>

@@ -16,7 +16,7 @@ internal static class RecordFacts
         {
             foreach (var list in visit.Entries)
             {
-                var rule = ListRule.For(list.Key);
+                var rule = ListRules.For(list.Key);
                 foreach (var entry in (list.Value as SequenceNode)?.Items.OfType<MappingNode>() ?? [])
                 {
                     // How warm it was and with what is a part of what was read, and of nothing else.

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Records.Editing.Layout;
 using Ohmstead.Records.Nodes;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Merging;
 
@@ -14,6 +13,9 @@ namespace Ohmstead.Records.Merging;
 /// </remarks>
 public static class RecordMerge
 {
+    // What two records that began under one name differ in where they tell of two things.
+    private static readonly string[] NamesOfThings = ["board", "design", "title", "serial", "collection"];
+
     /// <summary>Merges.</summary>
     /// <param name="file">The file.</param>
     /// <param name="before">The content that both began from; null or empty where there is none.</param>
@@ -136,7 +138,7 @@ public static class RecordMerge
 
     // The key by which two records of one name tell of two things, or null.
     private static string? OtherThing(MappingNode one, MappingNode other) =>
-        new[] { "board", "design", "title", "serial", "collection" }.FirstOrDefault(key =>
+        NamesOfThings.FirstOrDefault(key =>
             (one.ValueOf(key) as ScalarNode)?.Text is { } said && (other.ValueOf(key) as ScalarNode)?.Text is { } told && said != told
         );
 

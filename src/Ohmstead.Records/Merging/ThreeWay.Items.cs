@@ -27,7 +27,13 @@ internal sealed partial class ThreeWay
             return one ?? other;
         }
 
-        var items = Items((ListRule.For(key.Name), key.Inner), before?.Inside ?? [], one?.Inside ?? [], other?.Inside ?? [], at);
+        var items = Items((ListRules.For(key.Name), key.Inner), before?.Inside ?? [], one?.Inside ?? [], other?.Inside ?? [], at);
+        if (items.IsEmpty && before is not null && (one ?? other) is { } left && !HasRemarksOf(WithoutItems(left), WithoutItems(before)))
+        {
+            reasons.Add(at.Of($"'{key.Name}' was taken out on one side, and a remark was written there on the other"));
+            return Opposing(one, other);
+        }
+
         if (items.IsEmpty)
         {
             return one is { IsBlock: false } ? one
@@ -47,6 +53,8 @@ internal sealed partial class ThreeWay
             Tail = Kept(before?.Tail, first.Tail, second.Tail),
         };
     }
+
+    private static Piece WithoutItems(Piece list) => new(list.Lead, list.Own + list.Tail, list.Key, list.Value);
 
     private ImmutableArray<Piece> Items(
         (ListRule Rule, Shape? Shape) of,

@@ -13,6 +13,8 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
     // What says by whom, when and with what the readings of a visit were taken.
     private static readonly string[] HeadOfReadings = ["date", "by", "temperature", "instrument", "powered"];
 
+    private static readonly string[] Read = ["readings", "proof"];
+
     private readonly List<string> reasons = [];
 
     /// <summary>Whether the record is laid out in a way that its lines cannot be put together.</summary>
@@ -65,7 +67,7 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
         );
 
     private static bool ReadsAnew(Piece before, Piece now) =>
-        new[] { "readings", "proof" }.Any(list => now.At(list) is { } read && read.Meaning != before.At(list)?.Meaning);
+        Read.Any(list => now.At(list) is { } read && read.Meaning != before.At(list)?.Meaning);
 
     private ImmutableArray<Piece> Key((Shape? Inner, string Name) key, Piece? before, Piece? one, Piece? other, Standing at)
     {
@@ -89,7 +91,7 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
         if (one is null || other is null)
         {
             var there = one ?? other;
-            if (there is null || (before is not null && there.Meaning == before.Meaning))
+            if (there is null || (before is not null && there.Meaning == before.Meaning && HasRemarksOf(there, before)))
             {
                 return [];
             }
@@ -153,7 +155,7 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
     // What differs in its layout alone: the change of the one that says something else, or either.
     private static Piece? Alike(Piece? before, Piece one, Piece other)
     {
-        var (old, first, second) = (RemarksIn(before), RemarksIn(one), RemarksIn(other));
+        var (old, first, second) = (RemarksIn(before?.Body), RemarksIn(one.Body), RemarksIn(other.Body));
         return one.Meaning == before?.Meaning && first == old ? other
             : other.Meaning == before?.Meaning && second == old ? one
             : one.Meaning != other.Meaning ? null
@@ -163,13 +165,14 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
             : null;
     }
 
-    private static string RemarksIn(Piece? piece) =>
-        piece is null || !piece.Body.Contains('#', StringComparison.Ordinal)
+    private static bool HasRemarksOf(Piece piece, Piece before) =>
+        RemarksIn(piece.Lead + piece.Body) == RemarksIn(before.Lead + before.Body);
+
+    private static string RemarksIn(string? text) =>
+        text?.Contains('#', StringComparison.Ordinal) != true
             ? string.Empty
             : string.Concat(
-                Lines
-                    .Of(piece.Body)
-                    .Select(line => line.IndexOf('#', StringComparison.Ordinal) is >= 0 and var at ? line[at..] : string.Empty)
+                Lines.Of(text).Select(line => line.IndexOf('#', StringComparison.Ordinal) is >= 0 and var at ? line[at..] : string.Empty)
             );
 
     // Remarks contradict nobody: where both changed them, all of them stay.

@@ -49,6 +49,11 @@ internal sealed class ConflictedFiles(Terminal terminal, string top)
         var before = stages.TryGetValue(1, out var old) ? Blob(old.Id) : null;
         var (first, second) = (Blob(one.Id), Blob(other.Id));
         var full = Path.Combine(top, file.Path);
+        if (new FileInfo(full).LinkTarget is not null)
+        {
+            return Left(file, "a link lies in its place; a record is a file");
+        }
+
         var now = File.Exists(full) ? SettledFile.Read(full) : [];
         if (!IsAsGitLeftIt(now, before ?? [], first, second))
         {

@@ -19,11 +19,12 @@ internal static class SettledFile
     /// <param name="size">How many signs a mark of a conflict has.</param>
     public static MergedFile? Of(string path, int size)
     {
-        var within = new[] { "/boards/", "/designs/" }
-            .Select(folder => ("/" + path).LastIndexOf(folder, StringComparison.Ordinal))
-            .Where(at => at >= 0)
-            .Select(at => path[at..])
-            .FirstOrDefault(path.EndsWith(".md", StringComparison.Ordinal) ? string.Empty : path[(path.LastIndexOf('/') + 1)..]);
+        // Where the folder of the records begins, wherever in the repository the collection lies.
+        var at = Math.Max(FolderIn(path, "/boards/"), FolderIn(path, "/designs/"));
+        var within =
+            at >= 0 ? path[at..]
+            : path.EndsWith(".md", StringComparison.Ordinal) ? string.Empty
+            : path[(path.LastIndexOf('/') + 1)..];
         return within.Length > 0 && RecordKind.Find(within) is { } kind
             ? new(path, kind.Form, kind.IsMeters ? null : kind.Shape, new YamlNodeReader(), kind.Findings, size)
             : null;
@@ -88,6 +89,8 @@ internal static class SettledFile
             }
         }
     }
+
+    private static int FolderIn(string path, string folder) => ("/" + path).LastIndexOf(folder, StringComparison.Ordinal);
 
     private static string Count(int count, string what) => Invariant($"{count} {what}{(count == 1 ? string.Empty : "s")}");
 

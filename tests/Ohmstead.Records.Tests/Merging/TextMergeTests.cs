@@ -139,6 +139,14 @@ public sealed class TextMergeTests
     }
 
     [Fact]
+    public void A_record_of_a_newer_format_is_merged_by_lines_for_nobody_here_knows_what_it_means()
+    {
+        var newer = Rk.With("title:", "format: 2\ntitle:");
+        Assert.True(Of(Board, newer, Board.With("signals room.\n", "signals room for years.\n")).IsByLines);
+        Assert.Equal(1, Of(Board, newer, Mt).Conflicts);
+    }
+
+    [Fact]
     public void Meters_are_merged_as_text()
     {
         const string meters = "meters:\n  - meter: a\n    instrument: bridge-1\n    talks: lines\n";

@@ -71,6 +71,18 @@ public sealed class SettleTests
     }
 
     [Fact]
+    public void Through_a_link_that_lies_in_the_place_of_a_record_nothing_is_read_or_written()
+    {
+        using var git = InConflict(Board(Rk), Board(Mt));
+        git.Write("elsewhere.txt", "secret\n");
+        File.Delete(System.IO.Path.Combine(git.Root, Path));
+        File.CreateSymbolicLink(System.IO.Path.Combine(git.Root, Path), "../elsewhere.txt");
+        Assert.Equal(1, git.Run("ohmstead", "settle"));
+        Assert.Equal($"{Path}: left alone: a link lies in its place; a record is a file\n", git.Said);
+        Assert.Equal("secret\n", git.Read("elsewhere.txt"));
+    }
+
+    [Fact]
     public void Where_nothing_is_in_conflict_that_is_told()
     {
         using var git = Make();
