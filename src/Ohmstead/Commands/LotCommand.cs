@@ -61,9 +61,9 @@ internal sealed partial class LotCommand(Terminal terminal)
         command.SetAction(parsed => options.Run(parsed, terminal, (stock, run) =>
             {
                 var id = parsed.GetValue(name)!;
-                if (WhyNot(parsed, stock, id) is { } why)
+                if (WhyNot(parsed, stock, id) is { } wrong)
                 {
-                    terminal.Error.WriteLine(Printable.Escape(why));
+                    terminal.Error.WriteLine(Printable.Escape(wrong));
                     return ExitCode.Usage;
                 }
 

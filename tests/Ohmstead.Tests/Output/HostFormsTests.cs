@@ -174,7 +174,7 @@ public sealed class HostFormsTests
             new() { SchemaRegistry = new() }
         );
         var result = schema.Evaluate(document, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(one => one.HasErrors).Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}").Take(9)));
+        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(one => one.Errors is not null).Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}").Take(9)));
         return document.GetProperty("runs")[0];
     }
 }
