@@ -126,15 +126,15 @@ internal sealed partial class LotCommand(Terminal terminal)
     // The order that the lot is a line of; none where it has no lines, or where nothing of them is to come.
     private static (Order? Order, string? Why) Under(StockEntry stock, string? name, string? line, int? quantity)
     {
-        var order = name is null ? null : stock.Workshop.Orders.GetValueOrDefault(name);
+        var under = name is null ? null : stock.Workshop.Orders.GetValueOrDefault(name);
         if (line is null)
         {
-            return order is not { Lines.Length: > 0 } || !OrderStates.IsOpen(OrderStates.For(order))
+            return under is not { Lines.Length: > 0 } || !OrderStates.IsOpen(OrderStates.For(under))
                 ? (null, null)
-                : (null, $"order {name} goes by lines: say which this is with --line; {OrderEntry.OpenLines(order)}");
+                : (null, $"order {name} goes by lines: say which this is with --line; {OrderEntry.OpenLines(under)}");
         }
 
-        if (order is null)
+        if (under is null)
         {
             return (
                 null,
@@ -144,12 +144,12 @@ internal sealed partial class LotCommand(Terminal terminal)
             );
         }
 
-        return LineStanding.Find(order, line) is not { } found
-                ? (null, order.Lines.Length == 0 ? $"order {name} has no lines; leave --line out" : OrderEntry.NoLine(order, line))
+        return LineStanding.Find(under, line) is not { } found
+                ? (null, under.Lines.Length == 0 ? $"order {name} has no lines; leave --line out" : OrderEntry.NoLine(under, line))
             : quantity is not > 0 ? (null, "say how many came with --quantity")
             : quantity > found.Outstanding
                 ? (null, $"of line {line} of order {name} {found.CameInWords} came; {found.Outstanding} are to come, not {quantity}")
-            : (order, null);
+            : (under, null);
     }
 
     private string? WhyNot(ParseResult parsed, StockEntry stock, string id)

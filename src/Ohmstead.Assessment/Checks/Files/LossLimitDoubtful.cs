@@ -2,7 +2,6 @@ using System.Globalization;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Files;
 
