@@ -147,7 +147,7 @@ internal sealed partial class BenchSlips(string board, Func<string, string?> kno
             : $"the bench takes the words without the command and the board; write {string.Join(' ', meant.Select(Quoted))}";
     }
 
-    private IEnumerable<string> OnBoard(string[] words) =>
+    private string[] OnBoard(string[] words) =>
         OfBoards.Contains(words[0]) && !words.Contains(board) ? [words[0], board, .. words[1..]] : words;
 
     private string? OfPlace(string[] words)
@@ -205,9 +205,13 @@ internal sealed partial class BenchSlips(string board, Func<string, string?> kno
 
     private static string Tight(string value) => value.Replace(" ", string.Empty, StringComparison.Ordinal);
 
-    [GeneratedRegex("^\\s*(?<place>\\S+) \\[[^\\]]*\\] > (?<typed>.*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        "^\\s*(?<place>\\S+) \\[[^\\]]*\\] > (?<typed>.*)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Prompt();
 
-    [GeneratedRegex("(?<key>[a-z_]+): *(?<value>[^,{}]+?) *(?=[,}]|$)", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex("(?<key>[a-z_]+): *(?<value>[^,{}]+?) *(?=[,}]|$)", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Pair();
 }

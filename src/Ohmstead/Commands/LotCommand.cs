@@ -174,6 +174,6 @@ internal sealed partial class LotCommand(Terminal terminal)
     }
 
     // ISO 4217 names currencies by three capitals.
-    [GeneratedRegex("^[0-9]+(\\.[0-9]+)? [A-Z]{3}$")]
+    [GeneratedRegex("^[0-9]+(\\.[0-9]+)? [A-Z]{3}$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Price();
 }

@@ -194,14 +194,14 @@ internal sealed class SurplusWords(ParseResult parsed, IReadOnlyList<string> wor
             ? [.. symbol.GetCompletions(CompletionContext.Empty).Select(word => word.Label).Where(word => word.Length > 0)]
             : [];
 
-    private static IEnumerable<string> Path(ParseResult parsed)
+    private static Stack<string> Path(ParseResult parsed)
     {
-        var path = new Stack<string>();
+        var names = new Stack<string>();
         for (SymbolResult? result = parsed.CommandResult; result is CommandResult { Command: not RootCommand } one; result = one.Parent)
         {
-            path.Push(one.Command.Name);
+            names.Push(one.Command.Name);
         }
 
-        return path;
+        return names;
     }
 }

@@ -1,3 +1,4 @@
+using System.Buffers;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
@@ -13,6 +14,7 @@ internal static class SaidIndication
 {
     private const string Over = "over";
     private const string Under = "under";
+    private static readonly SearchValues<char> OfNumbers = SearchValues.Create("0123456789.,");
     private static readonly char[] BeforeNumber = [Condition, ' '];
     private static readonly string[] Doubts = ["c.", "ca.", "ca", "circa", "about", "approx.", "approx", "~", "≈"];
 
@@ -137,7 +139,7 @@ internal static class SaidIndication
     }
 
     private static bool IsNumber(string word) =>
-        word.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && word.AsSpan(word[0] == '-' ? 1 : 0).IndexOfAnyExcept("0123456789.,") < 0;
+        word.AsSpan().IndexOfAnyInRange('0', '9') >= 0 && word.AsSpan(word[0] == '-' ? 1 : 0).IndexOfAnyExcept(OfNumbers) < 0;
 
     private static bool IsUnit(string word) =>
         word.Length > 0

@@ -58,9 +58,17 @@ internal sealed partial class WhyNoValue
             : null;
     }
 
-    [GeneratedRegex("^(c\\.|ca\\.?|circa|about|approx\\.?|~|≈) ?(?<figure>[0-9].*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(
+        "^(c\\.|ca\\.?|circa|about|approx\\.?|~|≈) ?(?<figure>[0-9].*)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
+        1000
+    )]
     private static partial Regex Doubt();
 
-    [GeneratedRegex("^(?<value>[0-9.]+ ?[µumkM]?V) ?(pp|p-p|pk-pk|ptp)$", RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase)]
+    [GeneratedRegex(
+        "^(?<value>[0-9.]+ ?[µumkM]?V) ?(pp|p-p|pk-pk|ptp)$",
+        RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture | RegexOptions.IgnoreCase,
+        1000
+    )]
     private static partial Regex PeakToPeak();
 }

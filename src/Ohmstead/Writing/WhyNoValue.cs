@@ -76,7 +76,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
     }
 
     // 18uA@25V: the condition has a key of its own, which its unit tells.
-    private string? Under(string word)
+    private static string? Under(string word)
     {
         var sign = word.IndexOf(SaidIndication.Condition, StringComparison.Ordinal);
         if (sign < 0)
@@ -130,7 +130,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
 
         if (Comma().Match(word) is { Success: true } comma)
         {
-            var (before, after) = (comma.Groups[1].Value, comma.Groups[2].Value);
+            var (before, after) = (comma.Groups["before"].Value, comma.Groups["after"].Value);
             var isThousands = after.Length == 3 && before[0] != '0';
             return $"'{word}' has a comma; write {before}.{after}"
                 + (isThousands ? $" where it is the decimal mark, {before}{after} where it parts the thousands" : string.Empty)
@@ -215,9 +215,9 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
             },
         };
 
-    [GeneratedRegex("^([0-9]+),([0-9]{1,3})$")]
+    [GeneratedRegex("^(?<before>[0-9]+),(?<after>[0-9]{1,3})$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Comma();
 
-    [GeneratedRegex("^[A-Z]{1,3}[0-9]{1,4}[A-Za-z]?$")]
+    [GeneratedRegex("^[A-Z]{1,3}[0-9]{1,4}[A-Za-z]?$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Reference();
 }
