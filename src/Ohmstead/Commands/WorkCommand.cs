@@ -142,12 +142,15 @@ internal sealed class WorkCommand(Terminal terminal)
     }
 
     // What is put in or pulled is a part, and work on a place that is none takes from the lot and renews nothing.
-    private string? Unlisted(ParseResult parsed, FoundBoard board) =>
-        parsed.GetValue(lot) is not null
-        || parsed.GetValue(newPart) is { Length: > 0 }
-        || (Vocabulary.Works.Means(parsed.GetValue(did)!, out var kind) && kind is WorkKind.Replaced or WorkKind.Removed or WorkKind.Fitted)
+    private string? Unlisted(ParseResult parsed, FoundBoard board)
+    {
+        var isOfPart =
+            Vocabulary.Works.Means(parsed.GetValue(did)!, out var kind) && kind is WorkKind.Replaced or WorkKind.Removed or WorkKind.Fitted;
+        return
+            parsed.GetValue(from) is null && (isOfPart || parsed.GetValue(lot) is not null || parsed.GetValue(newPart) is { Length: > 0 })
             ? SaidPlaces.WhyNoPart(board.Board, parsed.GetValue(place))
             : null;
+    }
 
     // A lot of another sort of part is nearly always a slip of its name.
     private string? OtherSort(ParseResult parsed, FoundBoard board)
