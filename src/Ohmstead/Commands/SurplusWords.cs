@@ -99,15 +99,17 @@ internal sealed class SurplusWords(ParseResult parsed, IReadOnlyList<string> wor
     // The word of a list stands where another word belongs.
     private string? InOtherOrder()
     {
-        if (said.Length > command.Arguments.Count || command.Arguments.Any(argument => argument.Arity.MaximumNumberOfValues > 1))
+        // Where the last one takes any number of words, those before it have their places all the same.
+        var single = command.Arguments.TakeWhile(argument => argument.Arity.MaximumNumberOfValues == 1).Count();
+        if (single < command.Arguments.Count - 1 || (single == command.Arguments.Count && said.Length > single))
         {
             return null;
         }
 
-        for (var place = 0; place < said.Length; place++)
+        for (var place = 0; place < Math.Min(said.Length, single); place++)
         {
             var argument = command.Arguments[place];
-            var other = Array.FindIndex(said, word => Fits(argument, word));
+            var other = Array.FindIndex(said, 0, Math.Min(said.Length, single), word => Fits(argument, word));
             if (!Fits(argument, said[place]) && other >= 0)
             {
                 string[] inOrder = [.. said];

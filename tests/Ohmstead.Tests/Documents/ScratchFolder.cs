@@ -1,6 +1,6 @@
-using System.Diagnostics;
 using Ohmstead.Merging;
 using Ohmstead.Running;
+using Ohmstead.Tests.Comparing;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;
@@ -36,7 +36,7 @@ internal sealed class ScratchFolder : IDisposable
     {
         // Each command starts here, wherever the one before it went.
         Environment.CurrentDirectory = folder.Root;
-        if (words is ["settle", ..] && !Directory.Exists(folder.At(".git")))
+        if (NeedsRepository(words) && !Directory.Exists(folder.At(".git")))
         {
             BeginRepository();
         }
@@ -59,13 +59,20 @@ internal sealed class ScratchFolder : IDisposable
         folder.Write(path, text.Replace(old, @new, StringComparison.Ordinal));
     }
 
-    // The demo has none of its own: what merges records needs one, with the lines that a new collection begins with.
+    private static bool NeedsRepository(IReadOnlyList<string> words) =>
+        words is ["settle" or "changes", ..] || words.Any(word => word is "--since" or "--known");
+
+    // The demo has none of its own: what merges and compares records needs one, with the lines that a new collection begins with.
     private void BeginRepository()
     {
         folder.Write("records/.gitattributes", string.Join('\n', DriverSetUp.Attributes) + "\n");
-        using var git = Process.Start("git", ["init", "--quiet", folder.Root]);
-        git.WaitForExit();
-        Assert.Equal(0, git.ExitCode);
+        GitFolder.Git(folder.Root, "init", "--quiet", "--initial-branch=main");
+        GitFolder.Commit(folder.Root, "as it was");
+        GitFolder.Git(folder.Root, "tag", "v1");
+        GitFolder.Git(folder.Root, "tag", "v2");
+        // A copy that somebody kept, beside it.
+        Directory.CreateDirectory(folder.At("old-copy"));
+        CollectionCopy.Put(folder.At("old-copy"));
     }
 
     /// <inheritdoc/>

@@ -58,10 +58,7 @@ public sealed class HostFormsTests
     {
         using var copy = CollectionCopy.Make();
         var line = $"      - {{ part: C4, note: \"{before}\", circuit: sideways }}";
-        copy.Write(
-            "boards/SP-0007.md",
-            copy.Read("boards/SP-0007.md").Replace("    readings:\n", $"    readings:\n{line}\n", StringComparison.Ordinal)
-        );
+        Insert(copy, "    readings:\n", $"    readings:\n{line}\n");
         var region = Holds(Sarif(copy.Root))
             .GetProperty("results")
             .EnumerateArray()
