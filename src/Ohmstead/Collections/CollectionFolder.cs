@@ -97,14 +97,14 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     }
 
     private static EnumerationOptions RightThere =>
-        new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = true };
+        new() { AttributesToSkip = FileAttributes.Hidden | FileAttributes.System, IgnoreInaccessible = false };
 
     private static EnumerationOptions Everywhere =>
         new()
         {
             RecurseSubdirectories = true,
             AttributesToSkip = FileAttributes.Hidden | FileAttributes.System,
-            IgnoreInaccessible = true,
+            IgnoreInaccessible = false,
         };
 
     private static List<string> Markdown(string root, string folder)
@@ -136,7 +136,15 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
                 : IsMarkdown(ref entry),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
         };
-        return InOrder(root, entries.Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md")));
+        try
+        {
+            return InOrder(root, entries.Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md")));
+        }
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
+        {
+            // It could be listed a moment ago. What is passed over in silence would pass for not there.
+            return [folder.Length > 0 ? folder : "."];
+        }
     }
 
     /// <summary>The files of a folder that are no records by their names; links are left out.</summary>
@@ -154,7 +162,15 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
             ShouldIncludePredicate = (ref FileSystemEntry entry) => !entry.IsDirectory && !IsLink(ref entry) && !IsMarkdown(ref entry),
             ShouldRecursePredicate = (ref FileSystemEntry entry) => !IsLink(ref entry) && MayBeListed(ref entry),
         };
-        return InOrder(Root, entries);
+        try
+        {
+            return InOrder(Root, entries);
+        }
+        catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
+        {
+            // Told by whoever lists the records in it.
+            return [];
+        }
     }
 
     private static List<string> InOrder(string root, IEnumerable<string> entries)

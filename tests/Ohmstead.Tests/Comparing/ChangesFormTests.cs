@@ -1,7 +1,9 @@
 using System.Text;
 using System.Text.Json;
+using Json.Schema;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Output.Changes;
+using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Comparing;
 
@@ -93,6 +95,31 @@ public sealed class ChangesFormTests
         Assert.Equal("31.8 µF", entry.GetProperty("was").GetProperty("says").GetProperty("capacitance").GetString());
         Assert.Equal("41.8 µF", entry.GetProperty("now").GetProperty("says").GetProperty("capacitance").GetString());
         Assert.Equal(23, entry.GetProperty("now").GetProperty("line").GetInt32());
+    }
+
+    [Fact]
+    public void What_programs_read_follows_its_schema()
+    {
+        var schema = JsonSchema.FromText(
+            File.ReadAllText(ProjectFolder.At("schema/changes.schema.json")),
+            new() { SchemaRegistry = new() }
+        );
+        using var states = new TwoStates();
+        Holds();
+        states.Do("work", "SP-0007", "replaced", "C4", "--lot", "L-018", "--polarity", "schematic", "--by", "RK");
+        states.Edit("collection.yaml", "decision: guarded", "decision: simple");
+        File.Delete(states.Now.At("boards/SP-0009.md"));
+        states.Edit("boards/SP-0011.md", "board: SP-0011", "board: [");
+        Holds();
+
+        void Holds()
+        {
+            var result = schema.Evaluate(states.Json(), new EvaluationOptions { OutputFormat = OutputFormat.List });
+            Assert.True(
+                result.IsValid,
+                string.Join('\n', (result.Details ?? []).Where(one => one.Errors is not null).Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}"))
+            );
+        }
     }
 
     private static string? Text(JsonElement element, string name) => element.GetProperty(name).GetString();
