@@ -49,7 +49,7 @@ internal static class ListRules
                 ["part", "lot", "point", "piece", "state"],
                 ["part", "lot", "point"],
             ],
-            Beside = ["note", "method"],
+            Beside = ["note"],
         },
         new("work", "work")
         {
@@ -58,7 +58,7 @@ internal static class ListRules
                 ["part", "at", "did"],
                 ["part", "at"],
             ],
-            Beside = ["note", "kept", "with", "polarity"],
+            Beside = ["note", "kept", "with"],
         },
         new("decided", "decision")
         {

@@ -121,7 +121,10 @@ internal sealed class Meetings
         // One person has one notebook: two figures for one reading are a slip in one of two copies.
         string[] same = ["part", "lot", "point", "piece", "state", "circuit", "frequency", "?"];
         return
-            entry.Day == another.Day && entry.By == another.By && ListRule.NameOf(entry.Entry, same) == ListRule.NameOf(another.Entry, same)
+            entry.Day == another.Day
+            && entry.By.Length > 0
+            && entry.By == another.By
+            && ListRule.NameOf(entry.Entry, same) == ListRule.NameOf(another.Entry, same)
             ? $"{place} of {entry.Day}: {entry.By} has two figures for one reading; look at the notebook"
             : null;
     }

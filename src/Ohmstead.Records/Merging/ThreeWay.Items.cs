@@ -119,6 +119,7 @@ internal sealed partial class ThreeWay
     // Two visits of one person on one day are one where nothing that is read would be said to have been read otherwise.
     private bool IsOneVisit(ListRule rule, Piece one, Piece other) =>
         rule.List == "bench"
+        && one.TextAt("by") is not null
         && one.HoldsKeys
         && other.HoldsKeys
         && NameIn(rule, one) == NameIn(rule, other)

@@ -47,6 +47,8 @@ public sealed class ConflictTests
         "esr: 9.9 Ω }"
     )]
     [InlineData("did: removed", "did: replaced", "C1, did: removed", "C1, did: re-soldered")]
+    [InlineData("did: removed", "did: replaced", "did: removed,", "did: removed, polarity: schematic,")]
+    [InlineData("esr: 9.4 Ω }", "esr: 9.9 Ω }", "esr: 9.4 Ω }", "esr: 9.4 Ω, method: four-wire }")]
     [InlineData("severity: safety", "severity: minor", "what: crazed,", "what: scratched,")]
     [InlineData("order: PO-03", "order: PO-04", "order: PO-03", "order: PO-05")]
     [InlineData("title: Tide-gauge logger", "title: Tide logger", "title: Tide-gauge logger", "title: Logger")]

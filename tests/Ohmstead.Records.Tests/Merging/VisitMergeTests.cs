@@ -118,6 +118,14 @@ public sealed class VisitMergeTests
     }
 
     [Fact]
+    public void Visits_of_nobody_known_are_not_taken_for_those_of_one_person()
+    {
+        var (one, other) = (OfRk.With("    by: RK\n", ""), OfRk.With("    by: RK\n", "").With("46.1", "47.3"));
+        var merged = Of(Board, Board.Behind(LastOfVisits, one), Board.Behind(LastOfVisits, other));
+        Assert.Equal((0, Board.Behind(LastOfVisits, one + other)), (merged.Conflicts, TextOf(merged)));
+    }
+
+    [Fact]
     public void What_both_have_alike_stands_there_once()
     {
         var one = Board.Behind(LastOfVisits, OfRk);

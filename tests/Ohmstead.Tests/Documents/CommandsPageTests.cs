@@ -76,7 +76,7 @@ public sealed class CommandsPageTests
         var rows = command
             .Arguments.Select(argument =>
                 (
-                    Name: $"`{argument.Name}`{(argument.Arity.MaximumNumberOfValues > 1 ? ", one or more" : string.Empty)}",
+                    Name: $"`{argument.Name}`{CountOf(argument.Arity)}",
                     What: argument.Description,
                     Default: argument.HasDefaultValue ? Told(argument.Name, argument.GetDefaultValue()) : string.Empty
                 )
@@ -117,6 +117,11 @@ public sealed class CommandsPageTests
     }
 
     // A switch takes no value; what has a name for its value says it, and else the value is a word of the description.
+    private static string CountOf(ArgumentArity arity) =>
+        arity.MaximumNumberOfValues == 1 ? string.Empty
+        : arity.MaximumNumberOfValues < 10 ? $", up to {arity.MaximumNumberOfValues}"
+        : ", one or more";
+
     private static string Value(Option option) =>
         option.ValueType == typeof(bool) ? string.Empty : $" {option.HelpName ?? option.Name.TrimStart('-').ToUpperInvariant()}";
 

@@ -24,6 +24,9 @@ internal sealed partial class DemoPeople : IDisposable
     /// <summary>The days of the pair.</summary>
     public static IReadOnlyList<string> AllDays => Days;
 
+    /// <summary>How often each command wrote something.</summary>
+    public SortedDictionary<string, int> Done { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The files as they are now, by path.</summary>
     public Dictionary<string, string> Now() =>
         Directory
@@ -49,38 +52,25 @@ internal sealed partial class DemoPeople : IDisposable
     /// <param name="board">The board.</param>
     /// <param name="day">The day.</param>
     /// <param name="count">How many entries.</param>
-    /// <returns>The commands that wrote something.</returns>
-    public IReadOnlyList<string> Work(Random random, string by, string board, string day, int count)
+    public void Work(Random random, string by, string board, string day, int count)
     {
-        var done = new List<string>();
-        for (var tries = 0; done.Count < count && tries < 12 * count; tries++)
+        var done = 0;
+        for (var tries = 0; done < count && tries < 12 * count; tries++)
         {
             var (command, isStock) = random.Next(7) == 0 ? (Stock(random), true) : (Entry(random, board), false);
-            string[] all =
-            [
-                .. command,
-                "--in",
-                copy.Root,
-                "--as-of",
-                day,
-                .. isStock && command[0] is "lot" or "order" ? [] : new[] { "--by", by },
-            ];
-            if (Run.Of(all).Exit == 0)
+            string[] who = isStock && command[0] is "lot" or "order" ? [] : ["--by", by];
+            if (Run.Of([.. command, "--in", copy.Root, "--as-of", day, .. who]).Exit == 0)
             {
-                done.Add(string.Join(' ', command));
+                done++;
+                Done[command[0]] = Done.GetValueOrDefault(command[0]) + 1;
             }
         }
-
-        return done;
     }
-
-    /// <summary>Runs a command on this copy.</summary>
-    public Run Do(params string[] words) => Run.Of([.. words, "--in", copy.Root]);
 
     /// <inheritdoc/>
     public void Dispose() => copy.Dispose();
 
-    private string[] Entry(Random random, string board)
+    private static string[] Entry(Random random, string board)
     {
         var number = random.Next(1000).ToString(CultureInfo.InvariantCulture);
         var part = Pick(random, Parts(board));

@@ -45,7 +45,10 @@ internal sealed class MergeRepository : IDisposable
     {
         var path = Path.Combine(programs, "ohmstead");
         File.WriteAllText(path, $"#!/bin/sh\n{line}\n");
-        File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(path, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        }
     }
 
     /// <summary>Takes the program away.</summary>

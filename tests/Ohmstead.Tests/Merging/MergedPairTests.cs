@@ -1,9 +1,7 @@
-using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
 using Ohmstead.Merging;
 using Ohmstead.Records.Merging;
-using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Merging;
 
@@ -40,8 +38,9 @@ public sealed partial class MergedPairTests
 
         TestContext.Current.TestOutputHelper?.WriteLine(
             $"{pairs} pairs, {files} files that both changed: {conflicts} pairs with a conflict; by lines {byText}\n"
-                + string.Join('\n', why)
+                + $"{string.Join(", ", people.Done.Select(done => $"{done.Key} {done.Value}"))}\n{string.Join('\n', why)}"
         );
+        Assert.True(people.Done.Count >= TestExtent.Times(usual: 7, all: 12), string.Join(", ", people.Done.Keys));
         Assert.True(
             conflicts * 10 <= pairs,
             $"{conflicts} of {pairs} pairs end in a conflict (by lines {byText}):\n{string.Join('\n', why)}"
@@ -186,8 +185,11 @@ public sealed partial class MergedPairTests
 
     private static string TextOf(MergeOutcome outcome) => Encoding.UTF8.GetString(outcome.Content.Span);
 
-    private static string Taken(string text, bool isFirst) => Conflict().Replace(text, isFirst ? "$1" : "$2");
+    private static string Taken(string text, bool isFirst) => Conflict().Replace(text, isFirst ? "${first}" : "${second}");
 
-    [GeneratedRegex("^<<<<<<< [^\n]*\n(.*?)^=======\n(.*?)^>>>>>>> [^\n]*\n", RegexOptions.Multiline | RegexOptions.Singleline)]
+    [GeneratedRegex(
+        "^<<<<<<< [^\n]*\n(?<first>.*?)^=======\n(?<second>.*?)^>>>>>>> [^\n]*\n",
+        RegexOptions.Multiline | RegexOptions.Singleline
+    )]
     private static partial Regex Conflict();
 }
