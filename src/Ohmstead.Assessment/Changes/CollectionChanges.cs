@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Ohmstead.Assessment.Boards;
 
 namespace Ohmstead.Assessment.Changes;
 

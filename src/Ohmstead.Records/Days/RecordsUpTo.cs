@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Days;

@@ -138,7 +138,10 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
         };
         try
         {
-            return InOrder(root, entries.Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md")));
+            return InOrder(
+                root,
+                entries.Where(file => folder.Length > 0 || Path.GetFileName(file) is not ("README.md" or "DEVELOPERS.md"))
+            );
         }
         catch (Exception closed) when (closed is IOException or UnauthorizedAccessException)
         {

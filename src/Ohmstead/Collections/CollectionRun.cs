@@ -1,11 +1,8 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Checks;
-using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
-using Ohmstead.Report.Markdown;
 using Ohmstead.Running;
 using Ohmstead.Yaml;
 

@@ -1,7 +1,5 @@
 using System.CommandLine;
-using Ohmstead.Collections;
 using Ohmstead.Comparing;
-using Ohmstead.Electronics;
 using Ohmstead.Output.Changes;
 using Ohmstead.Running;
 

@@ -1,10 +1,10 @@
 using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Comparing;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Days;
 using Ohmstead.Running;
 
+#pragma warning disable CA2000 // What is opened is handed on to the command, which disposes of it.
 namespace Ohmstead.Commands;
 
 /// <summary>A collection as it was: the files, and how they are read and judged.</summary>

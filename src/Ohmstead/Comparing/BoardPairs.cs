@@ -1,6 +1,4 @@
 using System.Collections.Frozen;
-using Ohmstead.Collections;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Comparing;
 

@@ -4,7 +4,6 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Collections;
-using Ohmstead.Records.Entries;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Report.Markdown;

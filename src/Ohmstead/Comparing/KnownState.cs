@@ -3,6 +3,7 @@ using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Git;
 
+#pragma warning disable CA2000 // What is opened is handed on inside the outcome to whoever asked, who disposes of it.
 namespace Ohmstead.Comparing;
 
 /// <summary>A collection as its repository knew it at the end of a day.</summary>

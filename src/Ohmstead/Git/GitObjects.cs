@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text;
 using Ohmstead.Electronics;
 
+#pragma warning disable CA2000 // The process is handed on to whoever holds it, and ended with it.
 namespace Ohmstead.Git;
 
 /// <summary>Reads contents by their names out of one process of git, one after the other; several threads may ask.</summary>

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using Ohmstead.Electronics;
 
@@ -26,16 +25,16 @@ internal sealed class GitRepository
     /// <param name="folder">A folder; the paths of its files are told from there.</param>
     public static Outcome<GitRepository> Open(string folder)
     {
-        var git = new GitProcess(Path.GetFullPath(folder));
-        if (!git.ReadLine("rev-parse", "--show-prefix").Is(out var prefix, out var why))
+        var asked = new GitProcess(Path.GetFullPath(folder));
+        if (!asked.ReadLine("rev-parse", "--show-prefix").Is(out var prefix, out var why))
         {
             return Outcome<GitRepository>.Refused(why);
         }
 
         // A git that does not know the question knows no other format.
-        var format = git.ReadLine("rev-parse", "--show-object-format").Is(out var named, out _) ? named : "sha1";
-        var shallow = git.ReadLine("rev-parse", "--is-shallow-repository").Is(out var said, out _) && said == "true";
-        return Outcome<GitRepository>.From(new(git, prefix, format == "sha256", shallow));
+        var format = asked.ReadLine("rev-parse", "--show-object-format").Is(out var named, out _) ? named : "sha1";
+        var shallow = asked.ReadLine("rev-parse", "--is-shallow-repository").Is(out var said, out _) && said == "true";
+        return Outcome<GitRepository>.From(new(asked, prefix, format == "sha256", shallow));
     }
 
     /// <summary>The commit that a person names, or why there is none.</summary>

@@ -1,7 +1,6 @@
 using System.Text;
 using Ohmstead.Collections;
 using Ohmstead.Records.Entries;
-using Ohmstead.Records.Findings;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;

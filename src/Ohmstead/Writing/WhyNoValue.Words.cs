@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Writing;

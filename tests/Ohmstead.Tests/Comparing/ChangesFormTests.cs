@@ -117,7 +117,12 @@ public sealed class ChangesFormTests
             var result = schema.Evaluate(states.Json(), new EvaluationOptions { OutputFormat = OutputFormat.List });
             Assert.True(
                 result.IsValid,
-                string.Join('\n', (result.Details ?? []).Where(one => one.Errors is not null).Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}"))
+                string.Join(
+                    '\n',
+                    (result.Details ?? [])
+                        .Where(one => one.Errors is not null)
+                        .Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}")
+                )
             );
         }
     }

@@ -6,7 +6,6 @@ namespace Ohmstead.Tests.Comparing;
 public sealed class CommittedEntriesTests
 {
     private const string Board = "boards/SP-0007.md";
-    private const string Reading = "{ part: C3, circuit: out, frequency: 120 Hz, capacitance: 31.8 µF, esr: 9.4 Ω, verdict: out }";
 
     public static TheoryData<string, string, string, string> Rewritten { get; } =
         new()

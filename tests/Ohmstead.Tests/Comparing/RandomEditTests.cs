@@ -170,7 +170,6 @@ public sealed class RandomEditTests
         // Those of shared files are told with their path, those of boards with their board.
         private Dictionary<string, int> Told()
         {
-            var together = new HashSet<string>(StringComparer.Ordinal) { "lot-overdrawn", "name-repeated", "transfer-one-sided" };
             return Findings
                 .Select(finding =>
                     (
@@ -183,7 +182,7 @@ public sealed class RandomEditTests
                 .ToDictionary();
         }
 
-        private bool IsOfAll(Ohmstead.Records.Findings.Finding finding) =>
+        private static bool IsOfAll(Ohmstead.Records.Findings.Finding finding) =>
             Assessment.Checks.CheckCatalogue.Together.Any(check => check.Description.Name == finding.Check);
 
         private IEnumerable<(JudgedBoard Was, JudgedBoard Now)> Both(Judgement now) =>

@@ -148,10 +148,11 @@ public sealed class RepositoryTests
     [Fact]
     public void Nothing_that_a_repository_brings_along_is_started()
     {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "hooks are scripts of a shell");
         using var copy = GitFolder.Committed();
         var marker = copy.At("marker");
         copy.Write("touch.sh", $"#!/bin/sh\ntouch '{marker}'\n");
-        File.SetUnixFileMode(copy.At("touch.sh"), UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
+        Runs(copy.At("touch.sh"));
         foreach (
             var key in new[] { "core.fsmonitor", "core.pager", "diff.external", "diff.x.textconv", "filter.x.smudge", "filter.x.clean" }
         )
@@ -163,7 +164,7 @@ public sealed class RepositoryTests
         foreach (var hook in new[] { "post-checkout", "post-index-change", "reference-transaction", "pre-commit" })
         {
             copy.Write(".git/hooks/" + hook, copy.Read("touch.sh"));
-            File.SetUnixFileMode(copy.At(".git/hooks/" + hook), UnixFileMode.UserRead | UnixFileMode.UserExecute);
+            Runs(copy.At(".git/hooks/" + hook));
         }
 
         Rewrite(copy.Root);
@@ -187,6 +188,14 @@ public sealed class RepositoryTests
         var run = Changes(copy.Root);
         Assert.Equal(2, run.Exit);
         Assert.StartsWith("there is no folder 'HEAD', and git says: fatal: not a git repository", run.Error, StringComparison.Ordinal);
+    }
+
+    private static void Runs(string script)
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(script, UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
+        }
     }
 
     private static void Rewrite(string root, string path = Board)

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using Ohmstead.Collections;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Days;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Tests.Support;

@@ -38,7 +38,10 @@ public sealed class HostFormsTests
         var run = Holds(Sarif(copy.Root, "--allow-empty"));
         var results = run.GetProperty("results").GetArrayLength();
         Assert.InRange(results, 1, told);
-        var all = JsonDocument.Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", Today).Out).RootElement.GetProperty("findings").GetArrayLength();
+        var all = JsonDocument
+            .Parse(Run.Of("check", copy.Root, "--form", "json", "--as-of", Today).Out)
+            .RootElement.GetProperty("findings")
+            .GetArrayLength();
         var invocation = run.GetProperty("invocations")[0];
         Assert.Equal(all > results, invocation.TryGetProperty("toolExecutionNotifications", out var more));
         if (all > results)
@@ -110,7 +113,17 @@ public sealed class HostFormsTests
         using var copy = CollectionCopy.Make();
         Spoil(copy);
         using var target = CollectionCopy.Empty();
-        string[] words = ["check", copy.Root, "--as-of", Today, "--also", $"sarif={target.At("a.sarif")}", "--also", $"gitlab={target.At("b.json")}"];
+        string[] words =
+        [
+            "check",
+            copy.Root,
+            "--as-of",
+            Today,
+            "--also",
+            $"sarif={target.At("a.sarif")}",
+            "--also",
+            $"gitlab={target.At("b.json")}",
+        ];
         var run = Run.Of(words);
         Assert.Equal(1, run.Exit);
         Assert.Equal(Sarif(copy.Root), target.Read("a.sarif"));
@@ -171,7 +184,16 @@ public sealed class HostFormsTests
             new() { SchemaRegistry = new() }
         );
         var result = schema.Evaluate(document, new EvaluationOptions { OutputFormat = OutputFormat.List });
-        Assert.True(result.IsValid, string.Join('\n', (result.Details ?? []).Where(one => one.Errors is not null).Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}").Take(9)));
+        Assert.True(
+            result.IsValid,
+            string.Join(
+                '\n',
+                (result.Details ?? [])
+                    .Where(one => one.Errors is not null)
+                    .Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}")
+                    .Take(9)
+            )
+        );
         return document.GetProperty("runs")[0];
     }
 }

@@ -90,7 +90,7 @@ public sealed partial class YearTests
             +       - { part: C1, did: made safe, with: 10 kΩ probe, hazard: charged capacitor }
             """
         );
-        File.WriteAllBytes(year.Desk.At("rim.png"), Publishing.CameraPicture.Png(40, 30));
+        await File.WriteAllBytesAsync(year.Desk.At("rim.png"), Publishing.CameraPicture.Png(40, 30), TestContext.Current.CancellationToken);
         await year.StepAsync(
             looked,
             "photo GR-0004 $desk/rim.png --by RK",
