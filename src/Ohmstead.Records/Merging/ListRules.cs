@@ -168,6 +168,25 @@ internal static class ListRules
             Free = true,
             Fact = Marking,
         },
+        new("lines", "line of the order")
+        {
+            Known =
+            [
+                ["line"],
+            ],
+            IsName = true,
+            Free = true,
+            Fact = ["quantity", "kind", "what"],
+        },
+        new("came", "parcel")
+        {
+            Known =
+            [
+                ["date", "line", "lot"],
+                ["date", "line"],
+            ],
+            Day = "date",
+        },
         new("orders", "order")
         {
             Known =

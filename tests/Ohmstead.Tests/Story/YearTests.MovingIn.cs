@@ -59,7 +59,6 @@ public sealed partial class YearTests
             """
             boards/GR-0002.md
             + ---
-            + # yaml-language-server: $schema=../schema/board.schema.json
             + board: GR-0002
             + title: Fog bell timer
             + made: 1974
@@ -74,7 +73,6 @@ public sealed partial class YearTests
             + ## Story
             boards/GR-0003.md
             + ---
-            + # yaml-language-server: $schema=../schema/board.schema.json
             + board: GR-0003
             + title: Harbour lamp dimmer
             + made: 1979

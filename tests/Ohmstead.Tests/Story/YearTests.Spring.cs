@@ -12,7 +12,6 @@ public sealed partial class YearTests
             """
             boards/GR-0004.md
             + ---
-            + # yaml-language-server: $schema=../schema/board.schema.json
             + board: GR-0004
             + title: Tide bell driver
             + arrived: { date: 2026-03-14, from: pilot house, complaint: rings twice }

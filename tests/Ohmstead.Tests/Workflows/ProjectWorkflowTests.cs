@@ -21,8 +21,13 @@ public sealed class ProjectWorkflowTests
             Assert.Single(jobs.Select(job => (job.Key, job.Value.End)), job => job.End != JobEnd.Skipped)
         );
         Assert.DoesNotContain("::error", jobs["check"].Script("Check the records").Out, StringComparison.Ordinal);
+        var parent = repository.Git("rev-parse", "HEAD~1").Trim();
         Assert.Equal(
-            ["base: " + Published, "proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough"],
+            [
+                "base: " + Published,
+                $"proposed: dotnet TEMP/ohmstead/ohmstead.dll changes {parent} HEAD --in records --form markdown",
+                $"proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough --since {parent}",
+            ],
             jobs["check"].Calls
         );
     }
