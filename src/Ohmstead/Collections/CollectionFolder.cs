@@ -23,8 +23,9 @@ internal sealed class CollectionFolder(string root, IReadOnlyList<string> boards
     /// <summary>What is told, and nothing written, where what is written hangs on all records being known; null where they are.</summary>
     public string? WhyNotWhole =>
         Closed.FirstOrDefault() is { } closed
-            ? $"{closed} cannot be listed, so it is not known which records there are; nothing was written. Look at its permissions, or put "
-                + "the folder itself there"
+            ? new DirectoryInfo(Full(closed)).LinkTarget is not null
+                ? $"'{closed}' is a symbolic link, and nothing is done through one; put the folder itself there"
+                : $"{closed} cannot be listed, so it is not known which records there are; nothing was written. Look at its permissions"
             : null;
 
     /// <summary>The other boards of the collection, where only some are looked at; else null.</summary>

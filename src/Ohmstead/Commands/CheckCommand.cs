@@ -28,7 +28,8 @@ internal sealed class CheckCommand(Terminal terminal)
         var form = new Option<string>("--form")
         {
             Description =
-                "text for people, json for programs, annotations for the lines of a pull request, sarif (2.1.0) and gitlab for hosts of code.",
+                "text for people, json for programs, annotations for the lines of a pull request, sarif (2.1.0) and gitlab for hosts of "
+                + "code.",
             DefaultValueFactory = _ => "text",
         };
         form.AcceptOnlyFromAmong(Forms);

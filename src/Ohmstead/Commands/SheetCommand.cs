@@ -97,7 +97,8 @@ internal sealed class SheetCommand(Terminal terminal)
         found.Findings.FirstOrDefault(FileReader.IsPassedOver) is { } closed
             ? $"{closed.Place.Path}: {closed.Message}; the sheet would lack what stands there, so it was not written"
         : found.Board.Board.Design is { } design && !found.Workshop.Designs.ContainsKey(design.Value)
-            ? $"the design '{design.Value}' of {found.Board.Board.Id.Value} was not read; the sheet would lack its parts, so it was not written; "
+            ? $"the design '{design.Value}' of {found.Board.Board.Id.Value} was not read; the sheet would lack its parts, so it was not "
+                + "written; "
                 + "ohmstead check tells why"
         : null;
 }

@@ -10,8 +10,8 @@ using Ohmstead.Yaml;
 namespace Ohmstead.Comparing;
 
 /// <summary>
-/// Holds a collection against an earlier state: a reading, a piece of work, a proof, a decision that was committed is still there and says what
-/// it said, unless an entry corrects it with a reason; a calibration or a lot that was used is what it was.
+/// Holds a collection against an earlier state: a reading, a piece of work, a proof, a decision that was committed is still there and says
+/// what it said, unless an entry corrects it with a reason; a calibration or a lot that was used is what it was.
 /// </summary>
 /// <param name="was">The earlier state.</param>
 /// <param name="now">The later state.</param>

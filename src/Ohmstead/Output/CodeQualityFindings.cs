@@ -6,7 +6,8 @@ using Ohmstead.Running;
 
 namespace Ohmstead.Output;
 
-/// <summary>Findings as the code quality report that GitLab shows in a merge request: a list, each with a lasting name of its own.</summary>
+/// <summary>Findings as the code quality report that GitLab shows in a merge request: a list, each with a lasting name of its
+/// own.</summary>
 /// <param name="prefix">The path of the collection from the root of the repository, or nothing.</param>
 internal sealed class CodeQualityFindings(string prefix) : IFindingsWriter
 {

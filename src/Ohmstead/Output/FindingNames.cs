@@ -6,8 +6,8 @@ using Ohmstead.Records.Findings;
 namespace Ohmstead.Output;
 
 /// <summary>
-/// Lasting names of findings, by what they are about: the check, the board and the entry. Neither a line nor the name of a file counts, so a
-/// host that has seen a finding knows it again after entries above it, a tidy or a rename.
+/// Lasting names of findings, by what they are about: the check, the board and the entry. Neither a line nor the name of a file counts, so
+/// a host that has seen a finding knows it again after entries above it, a tidy or a rename.
 /// </summary>
 /// <param name="sources">What stands at the places.</param>
 internal sealed class FindingNames(FindingSources sources)

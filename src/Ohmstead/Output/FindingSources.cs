@@ -8,7 +8,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Output;
 
-/// <summary>What programs want to know of the places of findings: columns as editors count them, and what stands there by its meaning.</summary>
+/// <summary>What programs want to know of the places of findings: columns as editors count them, and what stands there by its
+/// meaning.</summary>
 /// <param name="folder">The collection.</param>
 internal sealed class FindingSources(CollectionFolder folder)
 {
@@ -29,7 +30,8 @@ internal sealed class FindingSources(CollectionFolder folder)
         return (first + 1, Math.Max(Units(line, place.Column - 1 + Math.Max(place.Length, 1)), first + 1) + 1);
     }
 
-    /// <summary>What a place is about: the thing that its file records, and the entry that it stands in, whatever line that is on.</summary>
+    /// <summary>What a place is about: the thing that its file records, and the entry that it stands in, whatever line that is
+    /// on.</summary>
     public string Meaning(Place place)
     {
         var source = At(place.Path);

@@ -9,8 +9,9 @@ using Ohmstead.Running;
 namespace Ohmstead.Output;
 
 /// <summary>
-/// Findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), one run: each check as a rule with its page as help, columns in UTF-16 units with
-/// their ends, related places, and lasting names. A host takes 5,000 results of a run: the worst come first, and what is left out is told.
+/// Findings as SARIF 2.1.0 (OASIS Standard, 27 March 2020), one run: each check as a rule with its page as help, columns in UTF-16 units
+/// with their ends, related places, and lasting names. A host takes 5,000 results of a run: the worst come first, and what is left out is
+/// told.
 /// </summary>
 /// <param name="prefix">The path of the collection from the root of the repository, or nothing.</param>
 internal sealed class SarifFindings(string prefix) : IFindingsWriter

@@ -122,7 +122,7 @@ public sealed class CheckCommandTests
     [Fact]
     public void A_misspelt_check_is_answered_with_the_nearest() =>
         Assert.Equal(
-            "there is no check 'polarity-from-print-alon', 'polarity-from-print-alone' is the nearest\n",
+            "there is no check and no word 'polarity-from-print-alon', 'polarity-from-print-alone' is the nearest\n",
             Run.Of("explain", "polarity-from-print-alon").Error
         );
 

@@ -10,7 +10,7 @@ public sealed class ClosedFolderTests
     [InlineData("boards", 3, "start board SP-0004 --in @")]
     [InlineData("designs", 3, "sheet SP-0007 --to @/sheet.html --in @")]
     [InlineData("designs", 1, "ahead @ --calendar @/ahead.ics")]
-    [InlineData("designs", 3, "tidy @/boards/SP-0007.md --verdicts")]
+    [InlineData("designs", 1, "tidy @/boards/SP-0007.md --verdicts")]
     [InlineData("designs", 1, "decide SP-0007 BR1 watch content --in @")]
     [InlineData("boards", 3, "take-in --parts @/list.csv --board SP-0007 --write --in @")]
     public void Nothing_is_written_that_hangs_on_what_is_not_known(string folder, int exit, string line)

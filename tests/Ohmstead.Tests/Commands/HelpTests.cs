@@ -65,7 +65,8 @@ public sealed class HelpTests
         "SP-0099"
     )]
     [InlineData(
-        "ohmstead start needs one word more: collection or board or design or parts\nohmstead start --help tells all there are\n",
+        "ohmstead start needs one word more: collection or board or design or parts or schemas\n"
+            + "ohmstead start --help tells all there are\n",
         "start"
     )]
     [InlineData("check has no option '--bogus'\nohmstead check --help tells how it is used\n", "check", ".", "--bogus")]

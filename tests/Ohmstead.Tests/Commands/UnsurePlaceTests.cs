@@ -21,8 +21,8 @@ public sealed class UnsurePlaceTests
         var run = Enter(copy, entry);
         Assert.Equal((1, was), (run.Exit, copy.Read(Board)));
         Assert.Contains(
-            "whether 'BR1' is a part of SP-0007 is not known: its design 'teleprinter-line' was not read; nothing was written, and ohmstead "
-                + "check tells why\n",
+            "whether 'BR1' is a part of SP-0007 is not known: its design 'teleprinter-line' was not read; nothing was written, and "
+                + "ohmstead check tells why\n",
             run.Error,
             StringComparison.Ordinal
         );

@@ -144,7 +144,7 @@ public sealed class SituationTests
         using var states = new TwoStates();
         var json = states.Json("--as-of", "2027-11-25", "--was-on", "2026-11-25");
         Assert.Contains(Changes(json), change =>
-            change is { Board: Seven, Kind: "state", Now: "fit to run; its look is overdue since 2027-11-09", Because: "day" }
+            change is { Board: Seven, Kind: "state", Now: "fit to run; its inspection is overdue since 2027-11-09", Because: "day" }
         );
         Assert.All(Changes(json), change => Assert.Equal("day", change.Because));
     }

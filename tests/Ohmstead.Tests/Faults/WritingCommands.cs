@@ -32,7 +32,7 @@ internal static class WritingCommands
         "order PO-14 placed '220 µF 100 V, ten' --from 'Two Weirs Electronics'",
         "take-in --boards lists/boards.csv --parts lists/parts.csv --readings lists/readings.csv --work lists/work.csv "
             + "--days day-first --decimals comma --kind 'R=metal film resistor' --write",
-        "settle before.md boards/SP-0007.md other.md --path boards/SP-0007.md",
+        "settle merging/before.md boards/SP-0007.md merging/other.md --path boards/SP-0007.md",
         "sheet SP-0007 --to sheet.html",
         "ahead . --calendar ahead.ics",
     ];
@@ -64,7 +64,8 @@ internal static class WritingCommands
         Beside(copy);
     }
 
-    // A parts list; and for a merge, a board as it was before its last visit, and what another person made of that.
+    // A parts list; and for a merge, in a folder in which no record is looked for, a board as it was before its last visit, and what
+    // another person made of that.
     private static void Beside(CollectionCopy copy)
     {
         copy.Write("list.csv", List);
@@ -73,8 +74,11 @@ internal static class WritingCommands
             board.IndexOf("  - date: 2026-05-09\n", StringComparison.Ordinal),
             board.IndexOf("waiting:\n", StringComparison.Ordinal)
         );
-        copy.Write("before.md", board.Remove(last, behind - last));
-        copy.Write("other.md", board.Remove(last, behind - last).Insert(last, "  - { date: 2026-05-03, by: MT, note: looked at it }\n"));
+        copy.Write("merging/before.md", board.Remove(last, behind - last));
+        copy.Write(
+            "merging/other.md",
+            board.Remove(last, behind - last).Insert(last, "  - { date: 2026-05-03, by: MT, note: looked at it }\n")
+        );
     }
 
     /// <summary>The bytes, by path; what is about to get a name is not there yet.</summary>

@@ -21,7 +21,10 @@ public sealed class JsonFindingsTests
             Assert.Equal(["state", "at", "text", "next"], Names(reason))
         );
         Assert.All(root.GetProperty("findings").EnumerateArray(), finding =>
-            Assert.Equal(["check", "severity", "path", "line", "column", "message", "next", "more"], Names(finding))
+            Assert.Equal(
+                ["check", "severity", "path", "line", "column", "end_column", "message", "next", "more", "related"],
+                Names(finding)
+            )
         );
     }
 

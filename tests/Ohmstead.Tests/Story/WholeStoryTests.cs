@@ -89,7 +89,7 @@ public sealed class WholeStoryTests
         );
 
         Assert.Contains(
-            "1,aluminium electrolytic 2200 µF 20 % 35 V 85 °C,1,0,0,,SP-0021 C1\r\n",
+            "1,aluminium electrolytic 2200 µF 20 % 35 V 85 °C,1,0,0,,,SP-0021 C1\r\n",
             Run.Of("buy", story.Root, "--form", "csv", "--as-of", "2026-03-05").Out,
             StringComparison.Ordinal
         );

@@ -21,8 +21,13 @@ public sealed class CollectionWorkflowTests
             (JobEnd.Succeeded, null, JobEnd.Skipped),
             (host.Jobs["check"].End, host.Jobs["check"].Artifact, host.Jobs["publish"].End)
         );
+        var parent = collection.Git("rev-parse", "HEAD~1").Trim();
         Assert.Equal(
-            [.. Published, "records: dotnet TEMP/ohmstead/ohmstead.dll check . --form annotations --thorough"],
+            [
+                .. Published,
+                $"records: dotnet TEMP/ohmstead/ohmstead.dll changes {parent} HEAD --form markdown",
+                $"records: dotnet TEMP/ohmstead/ohmstead.dll check . --form annotations --thorough --since {parent}",
+            ],
             host.Jobs["check"].Calls
         );
     }
