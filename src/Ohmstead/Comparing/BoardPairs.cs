@@ -1,4 +1,7 @@
 using System.Collections.Frozen;
+using Ohmstead.Collections;
+using Ohmstead.Records.Binding;
+using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Comparing;
 
@@ -41,6 +44,12 @@ internal static class BoardPairs
         pairs.AddRange(gone.Select(path => new BoardPair(path, null, false)));
         return pairs;
     }
+
+    /// <summary>The number that a record says and those that it had before; none where it cannot be read.</summary>
+    public static IReadOnlyList<string> NumbersIn(FileReader reader, string path) =>
+        FileBinding.Board(path, reader.Read(path, FileForm.Markdown)).File is { } board
+            ? [board.Id.Value, .. board.Formerly.Select(former => former.Number.Value)]
+            : [];
 
     private static bool IsSame(string? one, string? other) => one is not null && one == other;
 

@@ -35,7 +35,9 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
         Share(now, was, before);
         var (sideWas, sideNow) = (Side(was, wasToday), Side(now, options.Today));
         var shared = new SharedDifferences(Reader(was), Reader(now)).Find((was.Folder, before), (now.Folder, after));
-        var pairs = BoardPairs.Find((was.Folder.Boards, before), (now.Folder.Boards, after), Numbers);
+        var pairs = BoardPairs.Find((was.Folder.Boards, before), (now.Folder.Boards, after), (path, isEarlier) =>
+            BoardPairs.NumbersIn(Reader(isEarlier ? was : now), path)
+        );
         var ties = new LotsThatMatter([sideWas.Workshop, sideNow.Workshop], now.Folder, options);
         var scope = new ComparedScope((was, now), pairs, shared.Entries, ties);
         var isAll = IsWhole || wasToday != options.Today || shared.TouchesAll;
@@ -133,10 +135,4 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
                 .Select(result => result.Summary)
                 .OfType<BoardSummary>(),
         ];
-
-    private IReadOnlyList<string> Numbers(string path, bool isEarlier)
-    {
-        var read = Records.Binding.FileBinding.Board(path, Reader(isEarlier ? was : now).Read(path, FileForm.Markdown)).File;
-        return read is null ? [] : [read.Id.Value, .. read.Formerly.Select(former => former.Number.Value)];
-    }
 }

@@ -33,7 +33,11 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
         var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
         var (names, later) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
         var found = new List<Finding>();
-        foreach (var pair in BoardPairs.Find((was.Folder.Boards, names), (now.Folder.Boards, later), Numbers))
+        foreach (
+            var pair in BoardPairs.Find((was.Folder.Boards, names), (now.Folder.Boards, later), (path, isEarlier) =>
+                BoardPairs.NumbersIn(isEarlier ? before : after, path)
+            )
+        )
         {
             if (!pair.IsSame && pair.Was is { } path)
             {
@@ -191,12 +195,6 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
     {
         var form = path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml;
         return reader.Read(path, form).Root is { } root ? RecordEntries.List(root, shape) : null;
-    }
-
-    private IReadOnlyList<string> Numbers(string path, bool isEarlier)
-    {
-        var read = Records.Binding.FileBinding.Board(path, (isEarlier ? before : after).Read(path, FileForm.Markdown)).File;
-        return read is null ? [] : [read.Id.Value, .. read.Formerly.Select(former => former.Number.Value)];
     }
 
     private static string Number(int line) => line.ToString(System.Globalization.CultureInfo.InvariantCulture);
