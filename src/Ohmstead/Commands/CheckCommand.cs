@@ -80,6 +80,11 @@ internal sealed class CheckCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(form)!;
+            if (parsed.GetValue(since) is not null && (parsed.GetValue(past.On) ?? parsed.GetValue(past.Known)) is not null)
+            {
+                return Refuse("--since looks at the files as they lie; leave --on and --known out");
+            }
+
             var named = parsed.GetValue(paths) ?? ["."];
             var (opened, refused) = past.Open(parsed, named.FirstOrDefault() ?? ".", terminal.Error, () => Opened(named));
             if (opened is null)

@@ -11,7 +11,7 @@ namespace Ohmstead.Comparing;
 
 /// <summary>
 /// Holds a collection against an earlier state: a reading, a piece of work, a proof, a decision that was committed is still there and says
-/// what it said, unless an entry corrects it with a reason; a calibration or a lot that was used is what it was.
+/// what it said, beside the entry that corrects it where one does; a calibration or a lot that was used is what it was.
 /// </summary>
 /// <param name="was">The earlier state.</param>
 /// <param name="now">The later state.</param>
@@ -72,7 +72,7 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
 
         foreach (var one in compared.Differences.Where(one => one.Was is { } entry && IsKept(entry.Kind)))
         {
-            if (!IsCorrected(one.Was!, compared.Now.Value) && Told(one, path) is var (message, isAdded))
+            if (Told(one, path) is var (message, isAdded))
             {
                 yield return new(
                     Check,
@@ -90,14 +90,6 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
     // A visit is kept by its entries.
     private static bool IsKept(EntryKind kind) =>
         kind is EntryKind.Reading or EntryKind.Proof or EntryKind.Work or EntryKind.Decision or EntryKind.Finding or EntryKind.Scrapped;
-
-    private static bool IsCorrected(RecordEntry entry, ImmutableArray<RecordEntry> now) =>
-        now.Any(other =>
-            other.Kind == entry.Kind
-            && other.Of == entry.Of
-            && other.Facts.Any(fact => fact.Key == "corrects" && fact.Text == entry.Day)
-            && other.Facts.Any(fact => fact.Key == "because")
-        );
 
     private (string Message, bool IsAdded)? Told(EntryDifference one, string path)
     {

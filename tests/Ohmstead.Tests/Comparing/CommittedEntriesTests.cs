@@ -144,6 +144,28 @@ public sealed class CommittedEntriesTests
         );
     }
 
+    // Whoever corrects an entry may not rewrite it besides: both stand.
+    [Fact]
+    public void A_correction_beside_it_is_no_leave_to_rewrite_an_entry()
+    {
+        using var copy = GitFolder.Committed();
+        string[] words = ["C3", "33.8uF", "--because", "misread the scale", "--of", "2026-02-28", "--state", "as found", "--by", "RK"];
+        Assert.Equal(0, Run.Of(["correct", "SP-0007", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]).Exit);
+        Assert.DoesNotContain("entry-rewritten", Check(copy).Out, StringComparison.Ordinal);
+        Edit(copy, Board, "capacitance: 31.8 µF, esr: 9.4 Ω", "capacitance: 41.8 µF, esr: 9.4 Ω");
+        Assert.Contains("was rewritten: capacitance said 31.8 µF and says 41.8 µF", Check(copy).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("--on")]
+    [InlineData("--known")]
+    public void What_lies_there_is_looked_at_and_no_other_day(string clock)
+    {
+        using var copy = GitFolder.Committed();
+        var run = Run.Of("check", copy.Root, "--since", "HEAD", clock, "2026-11-20");
+        Assert.Equal((2, "--since looks at the files as they lie; leave --on and --known out\n"), (run.Exit, run.Error));
+    }
+
     private static Run Check(CollectionCopy copy) => Run.Of("check", copy.Root, "--since", "HEAD", "--as-of", "2026-11-25");
 
     private static void Edit(CollectionCopy copy, string path, string was, string now)
