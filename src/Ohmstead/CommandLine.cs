@@ -62,6 +62,7 @@ internal static class CommandLine
                     ("preview", () => new PreviewCommand(terminal, interruption).Build()),
                     ("boards", () => new BoardsCommand(terminal).Build()),
                     ("changes", () => new ChangesCommand(terminal).Build()),
+                    ("history", () => new HistoryCommand(terminal).Build()),
                     ("why", () => new WhyCommand(terminal).Build()),
                     ("explain", () => new ExplainCommand(terminal).Build()),
                     ("failures", () => new FailuresCommand(terminal).Build()),

@@ -94,7 +94,9 @@ public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnl
     private ImmutableArray<InputKind> Candidates(BoardTwice board, IReadOnlyList<InputDifference> own)
     {
         var designs = new[] { board.Was.Board.Design?.Value, board.Now.Board.Design?.Value };
+        var isWrittenOtherwise = !board.Was.Found.Select(BoardComparer.Told).Order().SequenceEqual(board.Now.Found.Select(BoardComparer.Told).Order());
         var kinds = own.Select(one => one.Kind)
+            .Concat(isWrittenOtherwise ? [InputKind.Record] : [])
             .Concat(shared.Where(one => one.Kind != InputKind.Design || Concerns(one, designs)).Select(one => one.Kind))
             .Concat(was.Today == now.Today ? [] : [InputKind.Day])
             .ToFrozenSet();
@@ -110,10 +112,14 @@ public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnl
 
     private JudgedBoard Judge(BoardTwice board, InputKind kind)
     {
+        if (kind == InputKind.Record)
+        {
+            return asItWas.Judge(board.Was.Board, board.Now.Found);
+        }
+
         if (kind is InputKind.Reading or InputKind.Work or InputKind.Marking)
         {
-            var mix = new BoardMix(board.Was.Board, board.Now.Board, board.Entries).Make(kind);
-            return asItWas.Judge(mix, kind == InputKind.Marking ? board.Now.Found : board.Was.Found);
+            return asItWas.Judge(new BoardMix(board.Was.Board, board.Now.Board, board.Entries).Make(kind), board.Was.Found);
         }
 
         if (!judges.TryGetValue(kind, out var judge))

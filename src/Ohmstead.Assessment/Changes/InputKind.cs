@@ -15,6 +15,9 @@ public enum InputKind
     /// <summary>What the board's own record says of its parts, points, hazards and duty.</summary>
     Marking,
 
+    /// <summary>How its record is written: what reading it found, as an unknown key.</summary>
+    Record,
+
     /// <summary>What its design says.</summary>
     Design,
 
@@ -66,6 +69,7 @@ public static class InputKinds
             InputKind.Reading => "reading",
             InputKind.Work => "work",
             InputKind.Marking => "marking",
+            InputKind.Record => "record",
             InputKind.Design => "design",
             InputKind.Stock => "stock",
             InputKind.Calibration => "calibration",

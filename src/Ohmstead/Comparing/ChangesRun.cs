@@ -26,8 +26,15 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     /// <summary>True to judge every board, whether or not anything of it can differ.</summary>
     public bool IsWhole { get; init; }
 
+    /// <summary>The boards that are asked about; null for all. Of others only those are judged that differ and those that share a lot or a
+    /// number with them.</summary>
+    public Func<BoardPair, bool>? Only { get; init; }
+
     /// <summary>Compares.</summary>
-    public CollectionChanges Run()
+    public CollectionChanges Run() => RunWithPairs().Changes;
+
+    /// <summary>Compares, and tells which records were held against which.</summary>
+    public (CollectionChanges Changes, IReadOnlyList<BoardPair> Pairs) RunWithPairs()
     {
         var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
         var (before, after) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
@@ -40,11 +47,13 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
         );
         var ties = new LotsThatMatter([sideWas.Workshop, sideNow.Workshop], now.Folder, options);
         var scope = new ComparedScope((was, now), pairs, shared.Entries, ties);
-        var isAll = IsWhole || wasToday != options.Today || shared.TouchesAll;
+        var isAll = Only is null && (IsWhole || wasToday != options.Today || shared.TouchesAll);
 
-        BoardPair[] looked = isAll ? [.. pairs] : [.. pairs.Where(pair => !pair.IsSame || pair.Was != pair.Now)];
+        BoardPair[] looked = isAll
+            ? [.. pairs]
+            : [.. pairs.Where(pair => !pair.IsSame || pair.Was != pair.Now || Only?.Invoke(pair) == true)];
         var results = Pass(sideWas, sideNow, shared.Entries).Compare(looked);
-        if (!isAll)
+        if (!isAll && Only is null)
         {
             // Whoever shares a lot or a number with them may be judged otherwise, too.
             BoardPair[] more = scope.Beside(looked, results, Reader(now));
@@ -71,7 +80,7 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
                 .OrderBy(board => board.Number, StringComparer.Ordinal)
                 .ThenBy(board => board.Now ?? board.Was, StringComparer.Ordinal),
         ];
-        return new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length);
+        return (new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length), pairs);
     }
 
     // What is the same in a folder is read from there.

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
 using Ohmstead.Git;
@@ -63,27 +62,18 @@ internal sealed class SideOpener(string folder)
 
     private Outcome<ComparedSide> Revision(string label, string commit)
     {
-        if (!Repository().Is(out var git, out var why) || !git.Files(commit).Is(out var entries, out why))
+        if (!Repository().Is(out var git, out var why) || !git.Objects().Is(out var objects, out why))
         {
             return Outcome<ComparedSide>.Refused(why);
         }
 
-        if (!git.Objects().Is(out var objects, out why))
+        if (new RevisionOpener(git, objects).Open(label, commit).Is(out var side, out why))
         {
-            return Outcome<ComparedSide>.Refused(why);
+            return Outcome<ComparedSide>.From(side with { Objects = objects });
         }
 
-        var files = entries
-            .DistinctBy(entry => entry.Path, StringComparer.Ordinal)
-            .ToFrozenDictionary(entry => entry.Path, StringComparer.Ordinal);
-        return Outcome<ComparedSide>.From(
-            new(label, new RevisionFiles(files, objects).Open(label), objects)
-            {
-                Known = files.ToFrozenDictionary(pair => pair.Key, pair => pair.Value.Id, StringComparer.Ordinal),
-                IsSha256 = git.IsSha256,
-                Commit = commit,
-            }
-        );
+        objects.Dispose();
+        return Outcome<ComparedSide>.Refused(why);
     }
 
     private Outcome<string> Parting(string one, string other) =>

@@ -94,6 +94,12 @@ internal sealed class GitRepository
         return Outcome<IReadOnlyList<GitEntry>>.From(entries);
     }
 
+    /// <summary>The commits that touch the folder, along the first parents of HEAD, the latest first.</summary>
+    public Outcome<IReadOnlyList<GitCommit>> FirstParents() => GitLog.FirstParents(git);
+
+    /// <summary>All commits that touch the folder, each after its parents.</summary>
+    public Outcome<IReadOnlyList<GitCommit>> ParentsFirst() => GitLog.ParentsFirst(git);
+
     /// <summary>Starts to read contents.</summary>
     public Outcome<GitObjects> Objects() => GitObjects.Start(git);
 

@@ -16,10 +16,10 @@ internal static class GitFolder
     }
 
     /// <summary>Commits all that lies there, on a day.</summary>
-    public static void Commit(string folder, string message, string day = "2026-11-20")
+    public static void Commit(string folder, string message, string day = "2026-11-20", string who = "RK")
     {
         Git(folder, "add", "--all");
-        Run(folder, day, "commit", "--quiet", "--allow-empty", "--message", message);
+        Run(folder, day, "commit", "--quiet", "--allow-empty", "--author", $"{who} <{who.Length}@example.invalid>", "--message", message);
     }
 
     /// <summary>Runs git, and gives what it printed.</summary>

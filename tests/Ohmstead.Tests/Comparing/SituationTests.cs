@@ -91,6 +91,15 @@ public sealed class SituationTests
     }
 
     [Fact]
+    public void A_comma_that_ends_a_note_early_is_how_the_record_is_written()
+    {
+        // No entry says anything else: what stands behind the comma is a key that nobody knows, and a finding.
+        using var states = new TwoStates();
+        states.Edit(Board, "note: then measured at 0.1 V", "note: then measured, 0.1 V");
+        Holds(states, Seven, "state", "fit to run", "proof due", "record");
+    }
+
+    [Fact]
     public void An_accuracy_leaves_undecided_what_was_inside()
     {
         using var states = new TwoStates();

@@ -46,7 +46,8 @@ internal static class ChangesJson
         json.WriteEndObject();
     }
 
-    private static void Board(Utf8JsonWriter json, BoardChanges board)
+    /// <summary>Writes what differs of one board, as an object.</summary>
+    public static void Board(Utf8JsonWriter json, BoardChanges board)
     {
         json.WriteStartObject();
         json.WriteString("board", board.Number);
@@ -108,15 +109,16 @@ internal static class ChangesJson
                     EntryStatus.Changed => "changed",
                 }
             );
-            Place(json, "was", was is null ? null : input.Was, was);
-            Place(json, "now", now is null ? null : input.Now, now);
+            Entry(json, "was", was is null ? null : input.Was, was);
+            Entry(json, "now", now is null ? null : input.Now, now);
             json.WriteEndObject();
         }
 
         json.WriteEndArray();
     }
 
-    private static void Place(Utf8JsonWriter json, string name, string? path, RecordEntry? entry)
+    /// <summary>Writes an entry with its place and what it says, as a property.</summary>
+    public static void Entry(Utf8JsonWriter json, string name, string? path, RecordEntry? entry)
     {
         if (entry is null)
         {

@@ -1,18 +1,17 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.Changes;
 using Ohmstead.Records.Entries;
 using Ohmstead.Records.Text;
 
-namespace Ohmstead.Output.Changes;
+namespace Ohmstead.Assessment.Changes;
 
 /// <summary>One line about what differs.</summary>
 /// <param name="Depth">How far it stands in.</param>
 /// <param name="Text">The line.</param>
-internal readonly record struct ChangeLine(int Depth, string Text);
+public readonly record struct ChangeLine(int Depth, string Text);
 
 /// <summary>What differs, line by line in words, for whatever form it is told in.</summary>
-internal static class ChangeLines
+public static class ChangeLines
 {
     // More of what a change follows from says nothing new; all of it stands in the JSON.
     private const int MostInputs = 3;
@@ -31,7 +30,7 @@ internal static class ChangeLines
             .. ChangeKinds
                 .All.Select(kind => (Kind: kind, Count: all.Count(change => change.Kind == kind)))
                 .Where(pair => pair.Count > 0 && pair.Kind != ChangeKind.Reason)
-                .Select(pair => $"{Number(pair.Count)} {Plural(pair.Kind, pair.Count)}"),
+                .Select(pair => Count(pair.Kind, pair.Count)),
         ];
         var told = string.Join(", ", parts);
         var rewritten = changes.Rewritten.Count();
@@ -200,7 +199,8 @@ internal static class ChangeLines
             _ => $"{fact.Key} now says {fact.Now!.Text}, and said {fact.Was!.Text}",
         };
 
-    private static string Plural(ChangeKind kind, int count)
+    /// <summary>How many of a kind there are: <c>2 verdicts</c>.</summary>
+    internal static string Count(ChangeKind kind, int count)
     {
         var (one, many) = kind switch
         {
@@ -212,7 +212,7 @@ internal static class ChangeLines
             ChangeKind.Due => ("due day", "due days"),
             _ => (ChangeKinds.Words(kind), ChangeKinds.Words(kind) + "s"),
         };
-        return count == 1 ? one : many;
+        return $"{Number(count)} {(count == 1 ? one : many)}";
     }
 
     private static string Boards(int count) => $"{Number(count)} {(count == 1 ? "board is" : "boards are")}";
