@@ -27,6 +27,9 @@ public static class SiteAddress
     /// <summary>The checks.</summary>
     public const string Checks = "checks.html";
 
+    /// <summary>What changed since an earlier state.</summary>
+    public const string Changes = "changes.html";
+
     /// <summary>How verdicts are reached.</summary>
     public const string About = "about.html";
 

@@ -1,8 +1,11 @@
 using System.Collections.Frozen;
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Buying;
+using Ohmstead.Assessment.Changes;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.Workshops;
+using Ohmstead.Assessment.Years;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
 
@@ -35,6 +38,15 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
 
     /// <summary>What falls due within a year, when it was worked out already.</summary>
     public IReadOnlyList<DueItem>? Ahead { get; init; }
+
+    /// <summary>The collection on past days, when it was counted; the last of them is today.</summary>
+    public ImmutableArray<PastPoint> Past { get; init; } = [];
+
+    /// <summary>What the repository tells of boards, by the paths of their records; empty when it was not asked.</summary>
+    public IReadOnlyDictionary<string, BoardHistory> Histories { get; init; } = FrozenDictionary<string, BoardHistory>.Empty;
+
+    /// <summary>What changed since an earlier state, for a page of its own; or null.</summary>
+    public ChangesSince? Since { get; init; }
 
     /// <summary>Files beside the pages that hold the same for programs, told in the head and the foot of every page.</summary>
     public IReadOnlyList<Alternate> ForPrograms { get; init; } = [];

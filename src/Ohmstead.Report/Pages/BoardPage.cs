@@ -61,6 +61,7 @@ public sealed class BoardPage
         Waits();
         Story();
         new Photographs(page).Write();
+        new HistorySection(page).Write();
         page.Working.Sources.Write(html);
         using var record = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Record: {board.Board.Path}");

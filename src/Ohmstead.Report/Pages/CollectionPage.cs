@@ -55,6 +55,7 @@ public static class CollectionPage
         Boards(html, tables);
         Start(html, "designs", tables.OfDesigns, tables.Designs, MostDesigns);
         FamiliesPage.Mention(html, boards);
+        YearsSection.Write(html, context.Past);
     }
 
     private static void Opening(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
@@ -72,6 +73,7 @@ public static class CollectionPage
 
         using var content = html.Open(Tag.Div, ClassName.Content);
         html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, "board"));
+        ChangesPage.Mention(html, context);
         var most = boards.Count <= MostBoards ? MostBoards : MostNumbers;
         var there = boards.ToLookup(board => board.State);
         new Ledger<BoardsInState>(

@@ -43,12 +43,14 @@ internal sealed class BoardPass(
     /// <param name="first">Reads for the thread that this is called on.</param>
     /// <param name="progress">Told the number of boards done, from any worker.</param>
     /// <param name="pageFor">Makes what else is wanted of each board, for each worker anew; or null.</param>
+    /// <param name="recordFor">Makes what takes up each record with what reading it found, for each worker anew; or null.</param>
     /// <returns>What each gave, in order of the files.</returns>
     public BoardResult[] Judge(
         IReadOnlyList<string> paths,
         INodeReader first,
         Action<int>? progress = null,
-        Func<Workshop, Action<JudgedBoard>>? pageFor = null
+        Func<Workshop, Action<JudgedBoard>>? pageFor = null,
+        Func<Action<BoardFile, ImmutableArray<Finding>>>? recordFor = null
     )
     {
         var results = new BoardResult[paths.Count];
@@ -64,12 +66,13 @@ internal sealed class BoardPass(
                 Stories = StoryLinks.Instance,
             };
             var page = pageFor?.Invoke(workshop);
+            var record = recordFor?.Invoke();
             var shortage = new MemoryShortage();
             return at =>
             {
                 try
                 {
-                    results[at] = One(paths[at], reader, schemas, judge, page);
+                    results[at] = One(paths[at], reader, schemas, judge, (page, record));
                 }
                 catch (Exception problem) when (MemoryShortage.Is(problem))
                 {
@@ -82,7 +85,13 @@ internal sealed class BoardPass(
         return results;
     }
 
-    private BoardResult One(string path, FileReader reader, SchemaOpinion schemas, BoardJudge judge, Action<JudgedBoard>? page)
+    private BoardResult One(
+        string path,
+        FileReader reader,
+        SchemaOpinion schemas,
+        BoardJudge judge,
+        (Action<JudgedBoard>? Page, Action<BoardFile, ImmutableArray<Finding>>? Record) wanted
+    )
     {
         var (board, findings) = Read(path, reader, schemas, options.UpTo);
         if (board is null)
@@ -92,8 +101,9 @@ internal sealed class BoardPass(
 
         // The nodes have become the record.
         reader.GiveBack();
+        wanted.Record?.Invoke(board, findings);
         var judged = judge.Judge(board, findings);
-        if (page is not null)
+        if (wanted.Page is { } page)
         {
             reader.GiveBack();
             page(judged);

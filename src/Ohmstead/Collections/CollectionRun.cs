@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 using Ohmstead.Running;
 using Ohmstead.Yaml;
 
@@ -42,10 +43,12 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
     /// <param name="progress">Told the number of boards done, from any worker.</param>
     /// <param name="pageFor">Makes what else is wanted of each board (its page), once, for each worker anew; or null.</param>
     /// <param name="seen">Told each board, and once more when it was judged again; or null.</param>
+    /// <param name="recordFor">Makes what takes up each record, once, for each worker anew; or null.</param>
     public RunResult Run(
         Action<int>? progress = null,
         Func<Workshop, Action<JudgedBoard>>? pageFor = null,
-        Action<JudgedBoard>? seen = null
+        Action<JudgedBoard>? seen = null,
+        Func<Action<BoardFile, ImmutableArray<Finding>>>? recordFor = null
     )
     {
         var found = new List<Finding>();
@@ -67,7 +70,7 @@ internal sealed class CollectionRun(CollectionFolder folder, RunOptions options)
         var isPageOfPieces = pageFor is not null && workshop.IncomingReadings.Count > 0;
         var together = options.Together ?? (isPageOfPieces ? Compare(Pass(null).Judge(folder.Boards, first, progress)) : null);
         var wanted = pageFor ?? (seen is null ? null : _ => seen);
-        var results = Pass(together).Judge(folder.Boards, first, progress, wanted);
+        var results = Pass(together).Judge(folder.Boards, first, progress, wanted, recordFor);
         var compared = together ?? Compare(results);
         int[] again = together is not null
             ? []

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Assessment.Changes;
+using Ohmstead.Assessment.Years;
 using Ohmstead.Collections;
 using Ohmstead.Comparing;
 using Ohmstead.Electronics;
@@ -16,10 +17,12 @@ internal sealed class HistoryCommand(Terminal terminal)
 {
     private const string About = """
         Tell which commits changed what is said or judged of a board, one line each: the day, who, and because of what.
+        Without a board it tells of the whole collection through the years, by the days in the records: that needs no git.
         Of a part, a point or a place it tells each change, and who first wrote each entry about it.
         A commit that changes words alone, or lays a file out anew, is no line.
 
         Examples:
+          ohmstead history --in records                     how many boards were fit to run, and what was worked
           ohmstead history SP-0007 --in records             the board
           ohmstead history SP-0007 C3 --in records          a part, and who first wrote its readings
           ohmstead history SP-0007 --entries --in records   who first wrote each entry of the board
@@ -27,10 +30,11 @@ internal sealed class HistoryCommand(Terminal terminal)
 
     public Command Build()
     {
-        var board = new Argument<string>("BOARD")
+        var board = new Argument<string?>("BOARD")
         {
             CompletionSources = { Completions.Boards },
-            Description = "The number of the board, such as SP-0007.",
+            Description = "The number of the board, such as SP-0007; the whole collection when not given.",
+            DefaultValueFactory = _ => null,
         };
         var place = new Argument<string?>("PLACE")
         {
@@ -50,7 +54,11 @@ internal sealed class HistoryCommand(Terminal terminal)
                 return ExitCode.Usage;
             }
 
-            var wanted = parsed.GetValue(board)!;
+            if (parsed.GetValue(board) is not { } wanted)
+            {
+                return Years(files, options, parsed.IsJson(form));
+            }
+
             var (found, result, _) = BoardFinder.Look(files, wanted, options);
             if (found is null)
             {
@@ -90,6 +98,22 @@ internal sealed class HistoryCommand(Terminal terminal)
             return history.Begins is null ? ExitCode.Clean : ExitCode.Incomplete;
         });
         return command;
+    }
+
+    private int Years(CollectionFolder files, RunOptions options, bool isJson)
+    {
+        var past = new PastStates(files, options, PastDays.Until(options.Today));
+        var result = new CollectionRun(files, options with { ForPages = false }).Run(recordFor: past.ForWorker);
+        if (isJson)
+        {
+            YearsText.WriteJson(terminal.Out, past.Count());
+        }
+        else
+        {
+            YearsText.Write(terminal.Out, past.Count());
+        }
+
+        return result.Exit(isStrict: false) == ExitCode.Incomplete ? ExitCode.Incomplete : ExitCode.Clean;
     }
 
     // A place that is gone has a history still.

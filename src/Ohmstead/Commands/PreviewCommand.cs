@@ -86,7 +86,7 @@ internal sealed class PreviewCommand(Terminal terminal, Interruption interruptio
             var files = CollectionFolder.Open(folder);
             using var target = ReportFolder.Open(root, files.Root);
             interruption.TakeBackBy(target.Abandon);
-            var built = new ReportBuild(terminal, files, target, options, null).Write();
+            var built = new ReportBuild(terminal, files, target, options, ReportWishes.None).Write();
             interruption.TakeBackBy(null);
             new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, built.Exit);
             foreach (var note in built.Notes)

@@ -30,6 +30,15 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             Description = "The commit that the records were read from, told on the page about the verdicts.",
             HelpName = "NAME",
         };
+        var history = new Option<bool>("--history")
+        {
+            Description = "Tell on the page of each board which commits changed it, and who first wrote what stands there; the names of authors are published with it.",
+        };
+        var since = new Option<string?>("--since")
+        {
+            Description = "A revision, or a folder: what changed since then is told on a page of its own.",
+            HelpName = "REVISION",
+        };
         var shared = new SharedOptions();
         var past = new PastOptions(shared);
         var site = new Option<Uri?>("--site")
@@ -48,6 +57,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 Examples:
                   ohmstead report records --to pages
                   ohmstead report records --to pages --on 2026-05-01
+                  ohmstead report records --to pages --history --since HEAD
                   ohmstead report records --to pages --site https://boards.example/ --commit 1a2b3c4
                 """
         )
@@ -56,6 +66,8 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             to,
             commit,
             site,
+            history,
+            since,
             shared.AsOf,
             past.On,
             past.Known,
@@ -82,16 +94,20 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 return ExitCode.Usage;
             }
 
+            var wishes = new ReportWishes { Commit = parsed.GetValue(commit) ?? state.Known?.Commit, Site = parsed.GetValue(site) };
+            if (
+                !ReportFromRepository
+                    .Add(wishes, (collection, files), options, state.Known is not null, (parsed.GetValue(history), parsed.GetValue(since)))
+                    .Is(out wishes!, out var why)
+            )
+            {
+                terminal.Error.WriteLine(Printable.Escape(why));
+                return ExitCode.Usage;
+            }
+
             using var target = ReportFolder.Open(parsed.GetValue(to)!, collection);
             interruption.TakeBackBy(target.Abandon);
-            var built = new ReportBuild(
-                terminal,
-                files,
-                target,
-                options,
-                parsed.GetValue(commit) ?? state.Known?.Commit,
-                parsed.GetValue(site)
-            ).Write();
+            var built = new ReportBuild(terminal, files, target, options, wishes).Write();
             var exit = built.Exit;
             new TextFindings(5, 20, terminal.Colours).Write(terminal.Out, built.Result, files, exit);
             foreach (var note in built.Notes)

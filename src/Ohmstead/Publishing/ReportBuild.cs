@@ -4,6 +4,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Years;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Addresses;
@@ -44,15 +45,13 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
 /// <param name="files">The collection.</param>
 /// <param name="target">The folder for the pages.</param>
 /// <param name="options">How the run is made.</param>
-/// <param name="commit">The commit told on the page about the verdicts, or null.</param>
-/// <param name="site">The address at which the pages will be found, for the links of the feed; or null.</param>
+/// <param name="wishes">What else it is to tell.</param>
 internal sealed class ReportBuild(
     Terminal terminal,
     CollectionFolder files,
     ReportFolder target,
     RunOptions options,
-    string? commit,
-    Uri? site = null
+    ReportWishes wishes
 )
 {
     // A page that waits for the drawer.
@@ -88,6 +87,7 @@ internal sealed class ReportBuild(
         var changes = new LatestChanges(AtomFeed.Most);
         var compared = new ComparedUnits();
         var checks = CheckPages.All().Keys.ToHashSet(StringComparer.Ordinal);
+        var past = new PastStates(files, run, PastDays.Until(options.Today));
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
@@ -95,10 +95,11 @@ internal sealed class ReportBuild(
                     new ReportContext(workshop, numbers, options.Today, version)
                     {
                         Checks = checks,
+                        Histories = wishes.Histories,
                         Pictures = pictures,
                         ForPrograms = FilesForPrograms.Files,
                     }
-                ));
+                ), recordFor: past.ForWorker);
         }
 
         if (result.Late is not null)
@@ -113,7 +114,9 @@ internal sealed class ReportBuild(
             Checks = checks,
             Buying = BuyingList.Compute(result.Workshop, result.Boards, options.Today),
             Ahead = YearAhead.List(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
-            Commit = commit,
+            Commit = wishes.Commit,
+            Since = wishes.Since,
+            Past = past.Count(),
             Pictures = pictures,
             ForPrograms = FilesForPrograms.Files,
         };
@@ -124,7 +127,7 @@ internal sealed class ReportBuild(
             target,
             [
                 draft => data.Finish(result, options.Today, draft),
-                .. WidePages.List(target, context, result, Site.For(site, result.Workshop.Collection.Name), changes, compared),
+                .. WidePages.List(target, context, result, Site.For(wishes.Site, result.Workshop.Collection.Name), changes, compared),
                 .. unfinished.Select(page => new Action<Draft>(draft =>
                 {
                     draft.Buffer.Clear();

@@ -54,6 +54,11 @@ internal static class WidePages
         yield return _ => AheadPage.WriteRest(target, context, context.Ahead ?? []);
         yield return _ => FindingsPage.WriteRest(target, context, result.Findings, result.Boards);
         yield return Page(SiteAddress.Collection, buffer => CollectionPage.Write(buffer, context, result.Boards));
+        if (context.Since is { } since)
+        {
+            yield return Page(SiteAddress.Changes, buffer => ChangesPage.Write(buffer, context, since));
+        }
+
         yield return Page(SiteAddress.Drawer, buffer => DrawerPage.Write(buffer, context, result.Boards));
         yield return Page(SiteAddress.Ahead, buffer => AheadPage.Write(buffer, context, context.Ahead ?? [], until));
         yield return Page(SiteAddress.Instruments, buffer => InstrumentsPage.Write(buffer, context, result.Boards));

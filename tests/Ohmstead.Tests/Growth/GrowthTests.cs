@@ -85,7 +85,7 @@ public sealed class GrowthTests
         using var target = ReportFolder.Open(copy.At("pages"), copy.Root);
         var before = GC.GetAllocatedBytesForCurrentThread();
         using var terminal = new Terminal(TextWriter.Null, TextWriter.Null, showsProgress: false);
-        var built = new ReportBuild(terminal, files, target, options, commit: null).Write();
+        var built = new ReportBuild(terminal, files, target, options, ReportWishes.None).Write();
         var cost = GC.GetAllocatedBytesForCurrentThread() - before;
         Assert.True(grown.Refused is null || built.Result.Findings.Any(finding => finding.Check == grown.Refused));
         return cost;
