@@ -68,7 +68,8 @@ public static class BoardComparer
             new(kind, string.Empty, isNew ? null : one.Told, isNew ? one.Told : null) { Place = one.Place };
     }
 
-    private static void Add(ImmutableArray<Change>.Builder changes, Change change)
+    /// <summary>Adds a change where there is one.</summary>
+    internal static void Add(ImmutableArray<Change>.Builder changes, Change change)
     {
         if (change.Was != change.Now)
         {

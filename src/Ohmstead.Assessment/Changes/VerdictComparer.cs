@@ -53,7 +53,7 @@ internal static class VerdictComparer
                 continue;
             }
 
-            var about = $"{of} {VerdictWords.Describe(now.Measured)} {now.Reading.Text} of {day}";
+            var about = About(of, now, day);
             if (was.Outcome != now.Outcome)
             {
                 changes.Add(
@@ -86,6 +86,11 @@ internal static class VerdictComparer
             ? ReferenceEquals(one, other)
             : one.Kind == other.Kind && one.ProvedInside == other.ProvedInside && one.MayBeInside == other.MayBeInside;
 
-    private static string? Told(Verdict verdict) =>
+    /// <summary>A figure with what it is and its day.</summary>
+    internal static string About(string of, Verdict verdict, string day) =>
+        $"{of} {VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text} of {day}";
+
+    /// <summary>The limit that a figure is held against, in words; null for none.</summary>
+    internal static string? Told(Verdict verdict) =>
         verdict.Limit is { } limit ? $"{limit.InWords} ({VerdictWords.Describe(limit.Kind)})" : null;
 }

@@ -5,6 +5,7 @@ using Ohmstead.Comparing;
 using Ohmstead.Disk;
 using Ohmstead.Electronics;
 using Ohmstead.Output;
+using Ohmstead.Output.Changes;
 using Ohmstead.Records.Findings;
 using Ohmstead.Running;
 
@@ -38,6 +39,11 @@ internal sealed class CheckCommand(Terminal terminal)
             Description = "Write the result in another form to a file, too: sarif=findings.sarif; may be given several times.",
             HelpName = "FORM=FILE",
         };
+        var keep = new Option<string?>("--keep")
+        {
+            Description = "Keep what is judged in a file, to hold a later program against it: changes --judged FILE.",
+            HelpName = "FILE",
+        };
         var over = OverOption.Make();
         var strict = new Option<bool>("--strict") { Description = "Count warnings as errors." };
         var since = new Option<string?>("--since")
@@ -67,6 +73,7 @@ internal sealed class CheckCommand(Terminal terminal)
             paths,
             form,
             also,
+            keep,
             over,
             strict,
             allowEmpty,
@@ -111,8 +118,18 @@ internal sealed class CheckCommand(Terminal terminal)
                 return Refuse(wrong);
             }
 
+            var (kept, refusal) = Kept(parsed.GetValue(keep), folder, parsed.GetValue(over));
+            if (refusal is not null)
+            {
+                return Refuse(refusal);
+            }
+
             using var progress = new Progress(terminal, folder.Boards.Count);
-            var result = new CollectionRun(folder, options with { ForPages = false }).Run(progress.Report);
+            var keeper = kept is null ? null : new JudgementKeeper(folder, options);
+            var result = new CollectionRun(folder, options with { ForPages = false }).Run(
+                progress.Report,
+                seen: keeper is null ? null : keeper.Add
+            );
             progress.Dispose();
             if (parsed.GetValue(since) is { } earlier)
             {
@@ -133,9 +150,24 @@ internal sealed class CheckCommand(Terminal terminal)
                 file.Write(Encoding.UTF8.GetBytes(text.ToString()), parsed.GetValue(over));
             }
 
+            kept?.Write(KeptJson.Write(keeper!.Finish()), parsed.GetValue(over));
+
             return exit;
         });
         return command;
+    }
+
+    private static (OutputFile? File, string? Refusal) Kept(string? path, CollectionFolder folder, bool isOver)
+    {
+        if (path is null)
+        {
+            return (null, null);
+        }
+
+        var file = new OutputFile(path, KeptJson.Mark.ToArray(), folder.Root);
+        return folder.Beside is not null
+            ? (null, "--keep keeps what is judged of a whole collection: give its folder")
+            : (file, file.Refusal(isOver));
     }
 
     // Held against the whole collection, also where only some files of it are looked at.
