@@ -43,7 +43,7 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     public ImmutableArray<PastPoint> Past { get; init; } = [];
 
     /// <summary>What the repository tells of boards, by the paths of their records; empty when it was not asked.</summary>
-    public IReadOnlyDictionary<string, BoardHistory> Histories { get; init; } = FrozenDictionary<string, BoardHistory>.Empty;
+    public IReadOnlyDictionary<string, CommitHistory> Histories { get; init; } = FrozenDictionary<string, CommitHistory>.Empty;
 
     /// <summary>What changed since an earlier state, for a page of its own; or null.</summary>
     public ChangesSince? Since { get; init; }

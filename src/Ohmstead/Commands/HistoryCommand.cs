@@ -117,21 +117,21 @@ internal sealed class HistoryCommand(Terminal terminal)
     }
 
     // A place that is gone has a history still.
-    private static bool IsKnown(BoardHistory history, string place) =>
+    private static bool IsKnown(CommitHistory history, string place) =>
         history.Steps.Any(step => HistoryLines.Told(step.Changes, place).Length > 0);
 
-    private static Outcome<BoardHistory> Find(string folder, CollectionFolder files, string path, RunOptions options)
+    private static Outcome<CommitHistory> Find(string folder, CollectionFolder files, string path, RunOptions options)
     {
         if (!GitRepository.Open(folder).Is(out var git, out var why) || !git.Objects().Is(out var objects, out why))
         {
-            return Outcome<BoardHistory>.Refused(why);
+            return Outcome<CommitHistory>.Refused(why);
         }
 
         using (objects)
         {
             return new HistoryRun(git, objects, new(folder, files, null), options).Run([path], isAll: false).Is(out var histories, out why)
-                ? Outcome<BoardHistory>.From(histories[path])
-                : Outcome<BoardHistory>.Refused(why);
+                ? Outcome<CommitHistory>.From(histories[path])
+                : Outcome<CommitHistory>.Refused(why);
         }
     }
 }

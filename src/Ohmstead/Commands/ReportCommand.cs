@@ -39,6 +39,10 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             Description = "A revision, or a folder: what changed since then is told on a page of its own.",
             HelpName = "REVISION",
         };
+        var years = new Option<bool>("--years")
+        {
+            Description = "Count a collection of more than 2,000 boards on past days, too: it doubles the work.",
+        };
         var shared = new SharedOptions();
         var past = new PastOptions(shared);
         var site = new Option<Uri?>("--site")
@@ -68,6 +72,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             site,
             history,
             since,
+            years,
             shared.AsOf,
             past.On,
             past.Known,
@@ -94,7 +99,12 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
                 return ExitCode.Usage;
             }
 
-            var wishes = new ReportWishes { Commit = parsed.GetValue(commit) ?? state.Known?.Commit, Site = parsed.GetValue(site) };
+            var wishes = new ReportWishes
+            {
+                Commit = parsed.GetValue(commit) ?? state.Known?.Commit,
+                Site = parsed.GetValue(site),
+                IsCounted = parsed.GetValue(years),
+            };
             if (
                 !ReportFromRepository
                     .Add(wishes, (collection, files), options, state.Known is not null, (parsed.GetValue(history), parsed.GetValue(since)))

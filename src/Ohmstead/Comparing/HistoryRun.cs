@@ -22,16 +22,16 @@ internal sealed class HistoryRun(GitRepository git, GitObjects objects, Compared
     /// <summary>The histories of boards, by the paths of their records as they lie; or why they cannot be had.</summary>
     /// <param name="boards">The paths of the records.</param>
     /// <param name="isAll">True where these are all boards of the collection.</param>
-    public Outcome<IReadOnlyDictionary<string, BoardHistory>> Run(IReadOnlyList<string> boards, bool isAll)
+    public Outcome<IReadOnlyDictionary<string, CommitHistory>> Run(IReadOnlyList<string> boards, bool isAll)
     {
         if (!git.FirstParents().Is(out var commits, out var why) || !git.ParentsFirst().Is(out var all, out why))
         {
-            return Outcome<IReadOnlyDictionary<string, BoardHistory>>.Refused(why);
+            return Outcome<IReadOnlyDictionary<string, CommitHistory>>.Refused(why);
         }
 
         if (!opener.Open("HEAD", "HEAD").Is(out var head, out why))
         {
-            return Outcome<IReadOnlyDictionary<string, BoardHistory>>.Refused(why);
+            return Outcome<IReadOnlyDictionary<string, CommitHistory>>.Refused(why);
         }
 
         var walk = new HistoryWalk(boards);
@@ -58,7 +58,7 @@ internal sealed class HistoryRun(GitRepository git, GitObjects objects, Compared
 
             if (!opener.Open(commit.Id, commit.Id).Is(out var now, out why) || !Before(commit).Is(out var was, out why))
             {
-                return Outcome<IReadOnlyDictionary<string, BoardHistory>>.Refused(why);
+                return Outcome<IReadOnlyDictionary<string, CommitHistory>>.Refused(why);
             }
 
             Compare(walk, (was, now), Note(commit), commit.Day, isAll);
@@ -66,7 +66,7 @@ internal sealed class HistoryRun(GitRepository git, GitObjects objects, Compared
         }
 
         var origins = new EntryOrigins(new(lying.Folder, NodeReaders.ForWorker(0), options), objects, options.Limits);
-        return Outcome<IReadOnlyDictionary<string, BoardHistory>>.From(
+        return Outcome<IReadOnlyDictionary<string, CommitHistory>>.From(
             walk.Histories(board => origins.Find(board, walk.AllPathsOf(board), all, commits))
         );
     }

@@ -52,7 +52,7 @@ internal sealed class HistoryWalk(IReadOnlyList<string> boards)
 
     /// <summary>What was found of each board, by the path of its record as it lies.</summary>
     /// <param name="origins">Tells the number of a board and who first wrote its entries.</param>
-    public IReadOnlyDictionary<string, BoardHistory> Histories(Func<string, (string Number, ImmutableArray<EntryOrigin> Entries)> origins)
+    public IReadOnlyDictionary<string, CommitHistory> Histories(Func<string, (string Number, ImmutableArray<EntryOrigin> Entries)> origins)
     {
         var open = Paths.Values.ToHashSet();
         return steps.ToDictionary(
@@ -60,7 +60,7 @@ internal sealed class HistoryWalk(IReadOnlyList<string> boards)
             pair =>
             {
                 var (number, entries) = origins(pair.Key);
-                return new BoardHistory(number, [.. pair.Value], entries, open.Contains(pair.Key) ? end : null);
+                return new CommitHistory(number, [.. pair.Value], entries, open.Contains(pair.Key) ? end : null);
             }
         );
     }

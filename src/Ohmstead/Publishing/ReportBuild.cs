@@ -54,6 +54,9 @@ internal sealed class ReportBuild(
     ReportWishes wishes
 )
 {
+    // Each board is judged once more for each past day on which it was there: that doubles the work.
+    private const int MostCounted = 2_000;
+
     // A page that waits for the drawer.
     private readonly record struct Unfinished(string Path, Drafted Kept, IReadOnlyList<OpenPlace> Places);
 
@@ -87,7 +90,8 @@ internal sealed class ReportBuild(
         var changes = new LatestChanges(AtomFeed.Most);
         var compared = new ComparedUnits();
         var checks = CheckPages.All().Keys.ToHashSet(StringComparer.Ordinal);
-        var past = new PastStates(files, run, PastDays.Until(options.Today));
+        var isCounted = wishes.IsCounted || files.Boards.Count <= MostCounted;
+        var past = new PastStates(files, run, isCounted ? PastDays.Until(options.Today) : []);
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
@@ -99,7 +103,7 @@ internal sealed class ReportBuild(
                         Pictures = pictures,
                         ForPrograms = FilesForPrograms.Files,
                     }
-                ), recordFor: past.ForWorker);
+                ), recordFor: isCounted ? past.ForWorker : null);
         }
 
         if (result.Late is not null)

@@ -17,7 +17,10 @@ internal sealed record ReportWishes
     public Uri? Site { get; init; }
 
     /// <summary>What the repository tells of boards, by the paths of their records; empty when it is not asked.</summary>
-    public IReadOnlyDictionary<string, BoardHistory> Histories { get; init; } = FrozenDictionary<string, BoardHistory>.Empty;
+    public IReadOnlyDictionary<string, CommitHistory> Histories { get; init; } = FrozenDictionary<string, CommitHistory>.Empty;
+
+    /// <summary>Whether a collection of any size is counted on past days, too.</summary>
+    public bool IsCounted { get; init; }
 
     /// <summary>What changed since an earlier state, or null.</summary>
     public ChangesSince? Since { get; init; }

@@ -209,7 +209,7 @@ public sealed class HistoryTests
         }
     }
 
-    private static IReadOnlyDictionary<string, BoardHistory> Histories(
+    private static IReadOnlyDictionary<string, CommitHistory> Histories(
         string root,
         CollectionFolder files,
         IReadOnlyList<string> paths,
@@ -226,7 +226,7 @@ public sealed class HistoryTests
         }
     }
 
-    private static string Told(BoardHistory history) =>
+    private static string Told(CommitHistory history) =>
         string.Join(
             '\n',
             history

@@ -12,7 +12,7 @@ internal static class HistoryJson
     /// <param name="target">Where.</param>
     /// <param name="history">The history.</param>
     /// <param name="path">The path of its record.</param>
-    public static void Write(TextWriter target, BoardHistory history, string path)
+    public static void Write(TextWriter target, CommitHistory history, string path)
     {
         target.Write(
             JsonText.Document(

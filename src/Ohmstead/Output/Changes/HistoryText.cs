@@ -16,7 +16,7 @@ internal static class HistoryText
     /// <param name="folder">The folder of the collection, for the command that tells more.</param>
     /// <param name="place">The part, point or place that is asked about; null for the whole board.</param>
     /// <param name="withEntries">Whether to tell who first wrote each entry, too.</param>
-    public static void Write(TextWriter target, BoardHistory history, string folder, string? place, bool withEntries)
+    public static void Write(TextWriter target, CommitHistory history, string folder, string? place, bool withEntries)
     {
         var steps = history
             .Steps.Select(step => (step.Commit, Told: HistoryLines.Told(step.Changes, place), HasEarlier: step.Changes.Was is not null))
