@@ -25,6 +25,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "boards tide --form csv", 0 },
             { "changes . . --was-on 2026-11-25 --as-of 2027-11-25 --form json", 0 },
             { "changes HEAD", 2 },
+            { "history --in . --as-of 2026-11-25", 0 },
+            { "history SP-0007", 3 },
             { "check . --on 2026-05-01", 0 },
             { "check . --form sarif", 0 },
             { "why SP-0007 C1", 0 },

@@ -139,7 +139,7 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     // Boards that are not compared, by themselves: they are the same in both states, and only what they share with others counts.
     private BoardSummary[] Summaries(ComparedSide side, CollectionSide judge, IReadOnlyList<string> paths) =>
         [
-            .. new BoardPass(side.Folder, options with { Today = judge.Today }, judge.Workshop, judge.Found, null)
+            .. new BoardPass(side.Folder, options with { Today = judge.Today, ForPages = false }, judge.Workshop, judge.Found, null)
                 .Judge(paths, nodes)
                 .Select(result => result.Summary)
                 .OfType<BoardSummary>(),

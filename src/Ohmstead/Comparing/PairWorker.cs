@@ -51,8 +51,8 @@ internal sealed class PairWorker(
                 ? Changed(new(new(oldBoard, earlier.Found), new(newBoard, later.Found), entries), (judgedWas, judgedNow), own)
                 : OneSided((earlier, judgedWas), (later, judgedNow));
         return new(
-            judgedWas is null ? null : BoardSummary.From(judgedWas, forPages: true),
-            judgedNow is null ? null : BoardSummary.From(judgedNow, forPages: true),
+            judgedWas is null ? null : BoardSummary.From(judgedWas, forPages: false),
+            judgedNow is null ? null : BoardSummary.From(judgedNow, forPages: false),
             new(
                 Number(later) ?? Number(earlier) ?? Path.GetFileNameWithoutExtension(pair.Now ?? pair.Was)!,
                 pair.Was,

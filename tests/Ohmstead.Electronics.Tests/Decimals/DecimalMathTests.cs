@@ -103,6 +103,19 @@ public class DecimalMathTests
                     || (DecimalMath.TryShift(moved, -power, out var back) && back == value)
             );
 
+    // The largest decimal is 2^96 - 1 = 79228162514264337593543950335.
+    [Theory]
+    [InlineData("7922816251426433759354395033", 1, "79228162514264337593543950330")]
+    [InlineData("7922816251426433759354395034", 1, null)]
+    [InlineData("79228162514264337593543950335", 0, "79228162514264337593543950335")]
+    [InlineData("792281625142643375935439503", 2, "79228162514264337593543950300")]
+    [InlineData("792281625142643375935439504", 2, null)]
+    public void The_point_moves_as_far_as_a_decimal_holds(string value, int power, string? moved)
+    {
+        Assert.Equal(moved is not null, DecimalMath.TryShift(Exact.Of(value), power, out var shifted));
+        Assert.Equal(moved is null ? 0m : Exact.Of(moved), shifted);
+    }
+
     [Fact]
     public void What_does_not_fit_is_not_rounded()
     {

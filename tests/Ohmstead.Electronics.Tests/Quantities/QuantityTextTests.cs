@@ -294,6 +294,17 @@ public class QuantityTextTests
         string expected
     ) => Assert.Equal(expected, QuantityText.Format(new Quantity(Decimal(value), dimension), digits));
 
+    // 200 characters are read, one more is not.
+    [Theory]
+    [InlineData(200, true)]
+    [InlineData(201, false)]
+    public void A_quantity_has_200_characters_at_most(int length, bool isRead)
+    {
+        var parsed = QuantityText.Parse("1 V".PadLeft(length, '0'), Dimension.Voltage);
+        Assert.Equal(isRead, parsed.Fault is null);
+        Assert.Equal(isRead, parsed.Fault?.Message.EndsWith("has 201 characters, expected 200 at most", StringComparison.Ordinal) != true);
+    }
+
     private static ParseFault Fault(string text, Dimension expected)
     {
         Assert.False(QuantityText.Parse(text, expected).Is(out _, out var fault), text);

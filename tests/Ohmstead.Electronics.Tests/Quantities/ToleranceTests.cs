@@ -54,6 +54,18 @@ public class ToleranceTests
     public void A_tolerance_that_cannot_be_is_a_fault(string text, ParseFaultKind kind) =>
         Assert.Equal(kind, Tolerance.Parse(text, Dimension.Capacitance).Fault?.Kind);
 
+    [Theory]
+    [InlineData("+20 %", "has one side only", null)]
+    [InlineData("-20 %", "has one side only", null)]
+    [InlineData("+50%-10%", "has no / between its two sides", "+50%/-10%")]
+    [InlineData("+50-10", "has no / between its two sides", null)]
+    public void A_side_that_stands_alone_is_told_from_two_without_a_stroke(string text, string message, string? next)
+    {
+        var fault = Tolerance.Parse(text, Dimension.Capacitance).Fault!;
+        Assert.Contains(message, fault.Message, StringComparison.Ordinal);
+        Assert.Equal(next, fault.NextStep);
+    }
+
     [Fact]
     public void A_look_alike_minus_is_named_and_the_whole_text_offered() =>
         Assert.Equal(

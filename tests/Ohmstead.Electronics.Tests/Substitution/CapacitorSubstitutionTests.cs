@@ -355,6 +355,16 @@ public sealed class CapacitorSubstitutionTests
         Assert.Equal(expected, CapacitorSubstitution.ValueRange(place).Value.Value.ToString());
     }
 
+    // One value alone is a range of one; a picofarad less at the top and there is none.
+    [Theory]
+    [InlineData("0.000000100000", true)]
+    [InlineData("0.000000099999", false)]
+    public void A_circuit_that_stands_one_value_has_a_range_of_it(string most, bool isRange) =>
+        Assert.Equal(
+            isRange,
+            CapacitorSubstitution.ValueRange(Reservoir with { LeastFarads = 0.0000001m, MostFarads = Exact.Of(most) }).Refusal is null
+        );
+
     [Fact]
     public void A_circuit_that_contradicts_its_role_has_no_range() =>
         Assert.NotNull(CapacitorSubstitution.ValueRange(Reservoir with { LeastFarads = 0.01m }).Refusal);

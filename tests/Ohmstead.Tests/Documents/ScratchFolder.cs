@@ -60,7 +60,7 @@ internal sealed class ScratchFolder : IDisposable
     }
 
     private static bool NeedsRepository(IReadOnlyList<string> words) =>
-        words is ["settle" or "changes", ..] || words.Any(word => word is "--since" or "--known");
+        words is ["settle" or "changes" or "history", ..] || words.Any(word => word is "--since" or "--known" or "--history");
 
     // The demo has none of its own: what merges and compares records needs one, with the lines that a new collection begins with.
     private void BeginRepository()

@@ -42,6 +42,19 @@ public sealed class AgesAtFailureTests
         Assert.True(life.Shape.Low < 1.7208 && life.Shape.High > 1.7208);
     }
 
+    // Three ages are enough and two are not, whatever else was looked at: common practice, which the message says.
+    [Theory]
+    [InlineData(3, true)]
+    [InlineData(2, false)]
+    public void Three_distinct_ages_are_enough(int distinct, bool isTold)
+    {
+        var life = AgesAtFailure
+            .Compute([.. Enumerable.Range(0, distinct).Select(nth => new LikeItems(LifeObservation.FailedAt(10 + (4 * nth)), 4))])
+            .Life;
+        Assert.Equal(isTold, life.Is(out _, out var why));
+        Assert.Equal(isTold ? null : "too few to say: 2 distinct ages at failure, 3 or more wanted", why);
+    }
+
     // Three failures at ages nobody saw fit almost any life.
     [Fact]
     public void A_life_that_may_be_anything_is_not_told() =>
