@@ -14,6 +14,14 @@ internal static class Bench
         return outcome.Value.Lines.First(line => line.What.StartsWith(what, StringComparison.Ordinal));
     }
 
+    /// <summary>All lines of an answer.</summary>
+    internal static IReadOnlyList<ReckonedLine> Lines(string rule, string inputs)
+    {
+        var outcome = Assert.IsType<ReckonRule>(ReckonCatalogue.Find(rule)).Answer(inputs.Split(' '));
+        Assert.Null(outcome.Refusal);
+        return outcome.Value.Lines;
+    }
+
     /// <summary>Holds the figure of a line against the one that is expected.</summary>
     internal static void Expect(string rule, string inputs, string what, double expected, double within)
     {

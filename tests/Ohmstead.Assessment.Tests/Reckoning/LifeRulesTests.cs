@@ -52,6 +52,28 @@ public sealed class LifeRulesTests
     public void A_life_rule_gives_the_worked_figure(string rule, string inputs, string what, double expected, double within) =>
         Bench.Expect(rule, inputs, what, expected, within);
 
+    // A form whose figures are not all there would stand for a part that nobody described.
+    [Theory]
+    [InlineData("", "ten-kelvin rule")]
+    [InlineData("ripple=0.5", "ten-kelvin rule, ripple form")]
+    [InlineData("voltage=0.8", "ten-kelvin rule, linear voltage form")]
+    [InlineData("ripple=0.5 voltage=0.8", "ten-kelvin rule, ripple form, three-factor form, linear voltage form")]
+    [InlineData("case=65C", "ten-kelvin rule, case form")]
+    [InlineData("core=70C rated-core=110C", "ten-kelvin rule")]
+    [InlineData("core=70C voltage=0.8", "ten-kelvin rule, linear voltage form")]
+    [InlineData("core=70C rated-core=110C voltage=0.8", "ten-kelvin rule, linear voltage form, core form")]
+    public void A_form_of_life_is_told_where_all_its_figures_are_given(string more, string forms) =>
+        Assert.Equal(
+            forms,
+            string.Join(
+                ", ",
+                Bench
+                    .Lines("life", $"rated-life=2000h rated-temperature=105C temperature=60C {more}".TrimEnd())
+                    .Where(line => line.What.StartsWith("life, ", StringComparison.Ordinal))
+                    .Select(line => line.What["life, ".Length..])
+            )
+        );
+
     [Theory]
     // 32 000 h less 10 000 h at 4000 h a year: 5.5 years of 365.25 days, 2008 whole days. The cooler case ends at the cap of 15 years, 5478
     // days.
