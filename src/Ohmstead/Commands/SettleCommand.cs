@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Ohmstead.Git;
 using Ohmstead.Merging;
 using Ohmstead.Running;
 
@@ -66,9 +67,9 @@ internal sealed class SettleCommand(Terminal terminal)
                 return Wrong("--check only tells, and --undo takes out; give one of them");
             }
 
-            if (GitCalls.TopOf(Environment.CurrentDirectory) is not { } top)
+            if (!GitRepository.TopOf(Environment.CurrentDirectory).Is(out var top, out var why))
             {
-                return Wrong("this folder lies in no repository of Git; go into the one that is meant");
+                return Wrong(Printable.Escape($"records are settled in the files of a repository, and there are none here: {why}"));
             }
 
             var own = new DriverSetUp(terminal, top);

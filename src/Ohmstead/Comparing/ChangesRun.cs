@@ -36,8 +36,7 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     /// <summary>Compares, and tells which records were held against which.</summary>
     public (CollectionChanges Changes, IReadOnlyList<BoardPair> Pairs) RunWithPairs()
     {
-        var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
-        var (before, after) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
+        var (before, after) = ContentNames.Of(was, now, options.Workers);
         Share(was, now, after);
         Share(now, was, before);
         var (sideWas, sideNow) = (Side(was, wasToday), Side(now, options.Today));

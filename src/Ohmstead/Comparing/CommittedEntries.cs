@@ -30,8 +30,7 @@ internal sealed class CommittedEntries(ComparedSide was, ComparedSide now, RunOp
     /// <summary>What breaks it, in order of path.</summary>
     public IReadOnlyList<Finding> Find()
     {
-        var isSha256 = (was.Known is not null && was.IsSha256) || (now.Known is not null && now.IsSha256);
-        var (names, later) = (ContentNames.For(was, isSha256, options.Workers), ContentNames.For(now, isSha256, options.Workers));
+        var (names, later) = ContentNames.Of(was, now, options.Workers);
         var found = new List<Finding>();
         foreach (
             var pair in BoardPairs.Find((was.Folder.Boards, names), (now.Folder.Boards, later), (path, isEarlier) =>

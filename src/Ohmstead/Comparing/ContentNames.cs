@@ -10,11 +10,22 @@ namespace Ohmstead.Comparing;
 /// <summary>Names contents as Git does, so that equal bytes have equal names whether they lie in a folder or in a revision.</summary>
 internal static class ContentNames
 {
-    /// <summary>The names by path; a file that cannot be read has none.</summary>
-    /// <param name="side">The state.</param>
-    /// <param name="isSha256">True to name by SHA-256.</param>
+    /// <summary>The names of both states by path, of one kind; a file that cannot be read has none.</summary>
+    /// <param name="was">The earlier state.</param>
+    /// <param name="now">The later one.</param>
     /// <param name="workers">How many workers there may be.</param>
-    public static FrozenDictionary<string, string> For(ComparedSide side, bool isSha256, int workers)
+    public static (FrozenDictionary<string, string> Was, FrozenDictionary<string, string> Now) Of(
+        ComparedSide was,
+        ComparedSide now,
+        int workers
+    )
+    {
+        // As the repository names them that either comes from; where neither does, any name will do.
+        var isSha256 = new[] { was, now }.Any(side => side is { Known: not null, IsSha256: true });
+        return (For(was, isSha256, workers), For(now, isSha256, workers));
+    }
+
+    private static FrozenDictionary<string, string> For(ComparedSide side, bool isSha256, int workers)
     {
         string[] paths =
         [

@@ -6,9 +6,13 @@ using Ohmstead.Electronics;
 namespace Ohmstead.Git;
 
 /// <summary>
-/// Runs git to read a repository, and only that: no lock is taken, no hook, pager, monitor, filter or external diff is started, nobody is
-/// asked for a password, and nothing is fetched.
+/// Runs git. Nothing that a repository brings along runs by it: no hook, pager, monitor or external diff is started, nobody is asked for a
+/// password, and nothing is fetched.
 /// </summary>
+/// <remarks>
+/// To read, no filter is started and no lock is taken: contents are asked for as they are stored. What puts a file into the index runs that
+/// file's filters, as the merge before it did.
+/// </remarks>
 /// <param name="folder">The folder in which it looks for the repository.</param>
 internal sealed class GitProcess(string folder)
 {
@@ -16,6 +20,7 @@ internal sealed class GitProcess(string folder)
     private static readonly string[] Quiet =
     [
         "--no-pager",
+        "--literal-pathspecs",
         "-c",
         "core.fsmonitor=false",
         "-c",
@@ -27,15 +32,29 @@ internal sealed class GitProcess(string folder)
     ];
 
     // Set by git for its hooks: they name the repository that the hook is of, not the one in the folder.
-    private static readonly string[] OfHooks = ["GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE", "GIT_PREFIX"];
+    private static readonly string[] OfHooks = ["GIT_DIR", "GIT_WORK_TREE", "GIT_INDEX_FILE", "GIT_PREFIX", "GIT_COMMON_DIR"];
+
+    private const string Missing = "git was not found in the path; install it";
+
+    private readonly string? program = GitProgram.Find();
 
     /// <summary>What a command printed, or git's own sentence of why it did not.</summary>
     /// <param name="arguments">The command with its arguments.</param>
     public Outcome<byte[]> Read(params IReadOnlyList<string> arguments)
     {
+        var answer = Run(arguments);
+        return answer.Exit == 0
+            ? Outcome<byte[]>.From(answer.Bytes)
+            : Outcome<byte[]>.Refused(answer.FirstLine ?? $"git {arguments[0]} ended without a word");
+    }
+
+    /// <summary>What came of a command, however it ended: with 127 where there is no git.</summary>
+    /// <param name="arguments">The command with its arguments.</param>
+    public GitAnswer Run(params IReadOnlyList<string> arguments)
+    {
         if (!Start(arguments).Is(out var process, out var why))
         {
-            return Outcome<byte[]>.Refused(why);
+            return new(127, [], why);
         }
 
         using (process)
@@ -45,9 +64,7 @@ internal sealed class GitProcess(string folder)
             using var output = new MemoryStream();
             process.StandardOutput.BaseStream.CopyTo(output);
             process.WaitForExit();
-            return process.ExitCode == 0
-                ? Outcome<byte[]>.From(output.ToArray())
-                : Outcome<byte[]>.Refused(FirstLine(said.GetAwaiter().GetResult(), arguments[0]));
+            return new(process.ExitCode, output.ToArray(), said.GetAwaiter().GetResult());
         }
     }
 
@@ -60,7 +77,12 @@ internal sealed class GitProcess(string folder)
     /// <summary>Starts a command whose streams the caller reads and writes.</summary>
     public Outcome<Process> Start(params IReadOnlyList<string> arguments)
     {
-        var start = new ProcessStartInfo("git")
+        if (program is null)
+        {
+            return Outcome<Process>.Refused(Missing);
+        }
+
+        var start = new ProcessStartInfo(program)
         {
             RedirectStandardInput = true,
             RedirectStandardOutput = true,
@@ -88,13 +110,7 @@ internal sealed class GitProcess(string folder)
         }
         catch (Win32Exception)
         {
-            return Outcome<Process>.Refused("git was not found; install it, or give folders instead of revisions");
+            return Outcome<Process>.Refused(Missing);
         }
-    }
-
-    private static string FirstLine(string said, string command)
-    {
-        var line = said.Split('\n', 2)[0].Trim();
-        return line.Length > 0 ? line : $"git {command} ended without a word";
     }
 }

@@ -37,6 +37,10 @@ internal sealed class GitRepository
         return Outcome<GitRepository>.From(new(asked, prefix, format == "sha256", shallow));
     }
 
+    /// <summary>The folder of a repository's files in which a folder lies, or git's own sentence of why there is none.</summary>
+    /// <param name="folder">A folder.</param>
+    public static Outcome<string> TopOf(string folder) => new GitProcess(folder).ReadLine("rev-parse", "--show-toplevel");
+
     /// <summary>The commit that a person names, or why there is none.</summary>
     /// <param name="revision">A branch, a tag, a commit or <c>HEAD~3</c>.</param>
     public Outcome<string> Commit(string revision) =>
@@ -84,11 +88,7 @@ internal sealed class GitRepository
                 : Outcome<IReadOnlyList<GitEntry>>.Refused(why);
         }
 
-        var entries = new List<GitEntry>();
-        foreach (var line in Encoding.UTF8.GetString(bytes).Split('\0', StringSplitOptions.RemoveEmptyEntries))
-        {
-            entries.Add(Entry(line));
-        }
+        var entries = Lines(bytes).Select(line => Entry(line, id: 2)).ToList();
 
         entries.Sort((one, other) => string.CompareOrdinal(one.Path, other.Path));
         return Outcome<IReadOnlyList<GitEntry>>.From(entries);
@@ -100,11 +100,32 @@ internal sealed class GitRepository
     /// <summary>All commits that touch the folder, each after its parents.</summary>
     public Outcome<IReadOnlyList<GitCommit>> ParentsFirst() => GitLog.ParentsFirst(git);
 
+    /// <summary>The files below the folder that a merge left in conflict, in ordinal order of path.</summary>
+    public Outcome<IReadOnlyList<GitConflict>> Conflicts() =>
+        git.Read("ls-files", "--unmerged", "-z", "--full-name").Is(out var bytes, out var why)
+            ? Outcome<IReadOnlyList<GitConflict>>.From([
+                .. Lines(bytes)
+                    .Select(line => (Stage: line[line.IndexOf('\t', StringComparison.Ordinal) - 1], Entry: Entry(line, id: 1)))
+                    .GroupBy(staged => staged.Entry.Path, StringComparer.Ordinal)
+                    .OrderBy(file => file.Key, StringComparer.Ordinal)
+                    .Select(file => new GitConflict(file.Key, At(file, '1'), At(file, '2'), At(file, '3'))),
+            ])
+            : Outcome<IReadOnlyList<GitConflict>>.Refused(why);
+
+    /// <summary>Puts a file into the index as it lies, or says why git does not take it.</summary>
+    /// <param name="path">Its path from the folder.</param>
+    public Outcome<byte[]> Add(string path) => git.Read("add", "--", path);
+
     /// <summary>Starts to read contents.</summary>
     public Outcome<GitObjects> Objects() => GitObjects.Start(git);
 
-    // 100644 blob 1f2e…<tab>path
-    private static GitEntry Entry(string line)
+    private static string[] Lines(byte[] bytes) => Encoding.UTF8.GetString(bytes).Split('\0', StringSplitOptions.RemoveEmptyEntries);
+
+    private static GitEntry? At(IEnumerable<(char Stage, GitEntry Entry)> file, char stage) =>
+        file.FirstOrDefault(staged => staged.Stage == stage).Entry;
+
+    // 100644 blob 1f2e…<tab>path in a tree, 100644 1f2e… 3<tab>path in the index.
+    private static GitEntry Entry(string line, int id)
     {
         var tab = line.IndexOf('\t', StringComparison.Ordinal);
         var head = line[..tab].Split(' ', StringSplitOptions.RemoveEmptyEntries);
@@ -114,6 +135,6 @@ internal sealed class GitRepository
             "160000" => GitEntryKind.Repository,
             _ => GitEntryKind.File,
         };
-        return new(line[(tab + 1)..], kind, head[2]);
+        return new(line[(tab + 1)..], kind, head[id]);
     }
 }

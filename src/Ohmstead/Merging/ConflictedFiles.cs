@@ -1,5 +1,7 @@
 using System.Text;
+using Ohmstead.Git;
 using Ohmstead.Records.Merging;
+using Ohmstead.Records.Nodes;
 using Ohmstead.Running;
 
 namespace Ohmstead.Merging;
@@ -8,32 +10,42 @@ namespace Ohmstead.Merging;
 /// been set up before.</summary>
 internal sealed class ConflictedFiles(Terminal terminal, string top)
 {
-    private readonly GitCalls git = new(top);
-
     /// <summary>Settles what can be.</summary>
     public int Settle()
     {
-        var files = Stages();
-        var (left, settled) = (0, 0);
-        foreach (var (path, stages) in files)
+        if (!GitRepository.Open(top).Is(out var git, out var why) || !git.Conflicts().Is(out var files, out why))
         {
-            if (SettledFile.Of(path, SettledFile.UsualSize) is { } file)
+            throw new IOException($"git does not list what is in conflict: {why}");
+        }
+
+        if (!git.Objects().Is(out var objects, out why))
+        {
+            throw new IOException(why);
+        }
+
+        using (objects)
+        {
+            var (left, settled) = (0, 0);
+            foreach (var conflict in files)
             {
-                _ = Settle(file, stages) ? settled++ : left++;
+                if (SettledFile.Of(conflict.Path, SettledFile.UsualSize) is { } file)
+                {
+                    _ = Settle(file, conflict, git, objects) ? settled++ : left++;
+                }
             }
-        }
 
-        if (settled + left == 0)
-        {
-            terminal.Out.WriteLine(files.Count == 0 ? "nothing is in conflict" : "no record is in conflict");
-        }
+            if (settled + left == 0)
+            {
+                terminal.Out.WriteLine(files.Count == 0 ? "nothing is in conflict" : "no record is in conflict");
+            }
 
-        return left > 0 ? ExitCode.Findings : ExitCode.Clean;
+            return left > 0 ? ExitCode.Findings : ExitCode.Clean;
+        }
     }
 
-    private bool Settle(MergedFile file, Dictionary<int, (string Mode, string Id)> stages)
+    private bool Settle(MergedFile file, GitConflict conflict, GitRepository git, GitObjects objects)
     {
-        if (!stages.TryGetValue(2, out var one) || !stages.TryGetValue(3, out var other))
+        if (conflict is not { One: { } one, Other: { } other })
         {
             return Left(
                 file,
@@ -41,13 +53,13 @@ internal sealed class ConflictedFiles(Terminal terminal, string top)
             );
         }
 
-        if (stages.Values.Any(stage => !stage.Mode.StartsWith("100", StringComparison.Ordinal)))
+        if (new[] { conflict.Before, one, other }.Any(entry => entry is { Kind: not GitEntryKind.File }))
         {
             return Left(file, "it is a link on one side; a record is a file");
         }
 
-        var before = stages.TryGetValue(1, out var old) ? Blob(old.Id) : null;
-        var (first, second) = (Blob(one.Id), Blob(other.Id));
+        var before = conflict.Before is { } old ? Content(objects, old) : null;
+        var (first, second) = (Content(objects, one), Content(objects, other));
         var full = Path.Combine(top, file.Path);
         if (new FileInfo(full).LinkTarget is not null)
         {
@@ -55,7 +67,15 @@ internal sealed class ConflictedFiles(Terminal terminal, string top)
         }
 
         var now = File.Exists(full) ? SettledFile.Read(full) : [];
-        if (!IsAsGitLeftIt(now, before ?? [], first, second))
+        if (RecordMerge.Merge(file, before is null ? null : before, first, second) is not { } outcome)
+        {
+            return Left(file, "one side is no text in UTF-8");
+        }
+
+        // A run that was ended between its two acts left the merged record and did not hand it to Git.
+        var content = HasTwo(now) && !HasTwo(first) ? WithTwo(outcome.Content.Span) : outcome.Content.ToArray();
+        var isWritten = now.AsSpan().SequenceEqual(content);
+        if (!isWritten && !IsAsGitLeftIt(now, before ?? [], first, second))
         {
             return Left(
                 file,
@@ -63,32 +83,27 @@ internal sealed class ConflictedFiles(Terminal terminal, string top)
             );
         }
 
-        if (RecordMerge.Merge(file, before is null ? null : before, first, second) is not { } outcome)
+        if (isWritten)
         {
-            return Left(file, "one side is no text in UTF-8");
+            Tell(file, outcome);
+        }
+        else
+        {
+            SettledFile.Write(full, top, content, () => Tell(file, outcome));
         }
 
-        var content = HasTwo(now) && !HasTwo(first) ? WithTwo(outcome.Content.Span) : outcome.Content.ToArray();
-        SettledFile.Write(full, top, content, () =>
-        {
-            string[] told = [.. SettledFile.Told(file, outcome)];
-            terminal.Out.WriteLine(told[0]);
-            foreach (var reason in told.Skip(1))
-            {
-                terminal.Error.WriteLine(reason);
-            }
-        });
-        if (outcome.Conflicts > 0)
-        {
-            return false;
-        }
+        return outcome.Conflicts == 0
+            && (git.Add(file.Path).Is(out _, out var refused) || Left(file, $"it is merged, and Git does not take it: {refused}"));
+    }
 
-        if (git.Call("add", "--", file.Path) is { Exit: not 0 } refused)
+    private void Tell(MergedFile file, MergeOutcome outcome)
+    {
+        string[] told = [.. SettledFile.Told(file, outcome)];
+        terminal.Out.WriteLine(told[0]);
+        foreach (var reason in told.Skip(1))
         {
-            return Left(file, $"it is merged, and Git does not take it: {refused.Error.Trim()}");
+            terminal.Error.WriteLine(reason);
         }
-
-        return true;
     }
 
     private bool Left(MergedFile file, string reason)
@@ -97,34 +112,9 @@ internal sealed class ConflictedFiles(Terminal terminal, string top)
         return false;
     }
 
-    // Each file in conflict, with what the index holds of it: 1 what both began from, 2 and 3 the sides.
-    private SortedDictionary<string, Dictionary<int, (string Mode, string Id)>> Stages()
-    {
-        var files = new SortedDictionary<string, Dictionary<int, (string, string)>>(StringComparer.Ordinal);
-        var answer = git.Call("ls-files", "--unmerged", "-z", "--full-name");
-        if (answer.Exit != 0)
-        {
-            throw new IOException($"git does not list what is in conflict: {answer.Error.Trim()}");
-        }
-
-        foreach (var line in answer.Text.Split('\0', StringSplitOptions.RemoveEmptyEntries))
-        {
-            if (line.Split('\t', 2) is [var head, var path] && head.Split(' ') is [var mode, var id, [var stage]])
-            {
-                if (!files.TryGetValue(path, out var stages))
-                {
-                    files[path] = stages = [];
-                }
-
-                stages[stage - '0'] = (mode, id);
-            }
-        }
-
-        return files;
-    }
-
-    private byte[] Blob(string id) =>
-        git.Call("cat-file", "blob", id) is { Exit: 0 } answer ? answer.Bytes : throw new IOException($"git has no object {id}");
+    private static byte[] Content(GitObjects objects, GitEntry entry) =>
+        objects.Read(entry.Id, ReadingLimits.Usual.FileBytes).Bytes
+        ?? throw new IOException($"git has no content {entry.Id} of '{entry.Path}', or it is too large");
 
     // What somebody did by hand is not written over: each line must be of one of the three, and none that a side added may be gone.
     private static bool IsAsGitLeftIt(byte[] now, byte[] before, byte[] one, byte[] other)

@@ -1,3 +1,4 @@
+using Ohmstead.Git;
 using Ohmstead.Running;
 
 namespace Ohmstead.Merging;
@@ -30,7 +31,7 @@ internal sealed class DriverSetUp(Terminal terminal, string top)
         "sh -c '\"$0\" settle \"$1\" \"$2\" \"$3\" --size=\"$4\" --path=\"$5\"; s=$?; [ $s -le 1 ] && exit $s; "
         + "git merge-file --marker-size=\"$4\" -L above -L before -L below \"$2\" \"$1\" \"$3\"; [ $? -eq 0 ] && exit 0; exit 1' ";
 
-    private readonly GitCalls git = new(top);
+    private readonly GitProcess git = new(top);
 
     private static string Wanted => $"{Line}{Program()} %O %A %B %L %P";
 
@@ -67,10 +68,10 @@ internal sealed class DriverSetUp(Terminal terminal, string top)
             return ExitCode.Clean;
         }
 
-        var answer = git.Call("config", "--local", "--remove-section", $"merge.{Name}");
+        var answer = git.Run("config", "--local", "--remove-section", $"merge.{Name}");
         if (answer.Exit != 0)
         {
-            throw new IOException($"git does not change its settings: {answer.Error.Trim()}");
+            throw new IOException($"git does not change its settings: {answer.FirstLine}");
         }
 
         terminal.Out.WriteLine("taken out of the settings of this clone: Git merges records line by line again");
@@ -79,16 +80,16 @@ internal sealed class DriverSetUp(Terminal terminal, string top)
 
     private (int Exit, string Text) Configured()
     {
-        var answer = git.Call("config", "--local", "--get", Key);
+        var answer = git.Run("config", "--local", "--get", Key);
         return (answer.Exit, answer.Text.TrimEnd('\n', '\r'));
     }
 
     private void Set(string key, string value)
     {
-        var answer = git.Call("config", "--local", "--replace-all", key, value);
+        var answer = git.Run("config", "--local", "--replace-all", key, value);
         if (answer.Exit != 0)
         {
-            throw new IOException($"git does not change its settings: {answer.Error.Trim()}");
+            throw new IOException($"git does not change its settings: {answer.FirstLine}");
         }
     }
 
@@ -100,7 +101,7 @@ internal sealed class DriverSetUp(Terminal terminal, string top)
             File.Exists(Path.Combine(folder, "collection.yaml")) || !Directory.Exists(Path.Combine(folder, "records"))
                 ? folder
                 : Path.Combine(folder, "records");
-        var answer = new GitCalls(root).Call("check-attr", "merge", "--", "boards/a.md", "stock.yaml");
+        var answer = new GitProcess(root).Run("check-attr", "merge", "--", "boards/a.md", "stock.yaml");
         var count = answer.Text.Split('\n').Count(line => line.EndsWith($": merge: {Name}", StringComparison.Ordinal));
         if (answer.Exit == 0 && count == 2)
         {

@@ -51,7 +51,7 @@ public sealed class CommittedEntriesTests
     [MemberData(nameof(Rewritten))]
     public void What_was_committed_is_quoted_where_it_was_rewritten(string path, string was, string now, string told)
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Assert.DoesNotContain("entry-rewritten", Check(copy).Out, StringComparison.Ordinal);
         Edit(copy, path, was, now);
         var run = Check(copy);
@@ -76,7 +76,7 @@ public sealed class CommittedEntriesTests
     [MemberData(nameof(Allowed))]
     public void What_rewrites_nothing_that_was_used_is_allowed(string path, string was, string now)
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Edit(copy, path, was, now);
         Assert.DoesNotContain("entry-rewritten", Check(copy).Out, StringComparison.Ordinal);
     }
@@ -84,7 +84,7 @@ public sealed class CommittedEntriesTests
     [Fact]
     public void New_entries_and_corrections_by_command_are_allowed()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         string[] where = ["--in", copy.Root, "--as-of", "2026-11-25", "--by", "RK"];
         Assert.Equal(0, Run.Of(["enter", "SP-0007", "C3", "43.2uF", "--lifted", .. where]).Exit);
         Assert.Equal(
@@ -112,7 +112,7 @@ public sealed class CommittedEntriesTests
     [Fact]
     public void What_is_added_to_an_entry_is_a_warning()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Edit(copy, Board, "{ part: K1, circuit: out, resistance: 561 Ω", "{ part: K1, circuit: out, method: four-wire, resistance: 561 Ω");
         Assert.Contains(
             ": warning: reading of K1, 2026-02-28 RK, committed in HEAD (boards/SP-0007.md:25), says more now: method four-wire",
@@ -124,7 +124,7 @@ public sealed class CommittedEntriesTests
     [Fact]
     public void A_record_that_was_committed_is_not_taken_away()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         File.Delete(copy.At(Board));
         var run = Check(copy);
         Assert.Equal(1, run.Exit);
@@ -136,7 +136,7 @@ public sealed class CommittedEntriesTests
     {
         using var was = CollectionCopy.Make();
         using var now = CollectionCopy.Make();
-        Edit(now, Board, "capacitance: 31.8 µF, esr: 9.4 Ω", "capacitance: 41.8 µF, esr: 9.4 Ω");
+        Edit(ScratchRepository.In(now.Root), Board, "capacitance: 31.8 µF, esr: 9.4 Ω", "capacitance: 41.8 µF, esr: 9.4 Ω");
         Assert.Contains(
             "[entry-rewritten]",
             Run.Of("check", now.Root, "--since", was.Root, "--as-of", "2026-11-25").Out,
@@ -148,7 +148,7 @@ public sealed class CommittedEntriesTests
     [Fact]
     public void A_correction_beside_it_is_no_leave_to_rewrite_an_entry()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         string[] words = ["C3", "33.8uF", "--because", "misread the scale", "--of", "2026-02-28", "--state", "as found", "--by", "RK"];
         Assert.Equal(0, Run.Of(["correct", "SP-0007", .. words, "--in", copy.Root, "--as-of", "2026-11-25"]).Exit);
         Assert.DoesNotContain("entry-rewritten", Check(copy).Out, StringComparison.Ordinal);
@@ -161,14 +161,14 @@ public sealed class CommittedEntriesTests
     [InlineData("--known")]
     public void What_lies_there_is_looked_at_and_no_other_day(string clock)
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var run = Run.Of("check", copy.Root, "--since", "HEAD", clock, "2026-11-20");
         Assert.Equal((2, "--since looks at the files as they lie; leave --on and --known out\n"), (run.Exit, run.Error));
     }
 
-    private static Run Check(CollectionCopy copy) => Run.Of("check", copy.Root, "--since", "HEAD", "--as-of", "2026-11-25");
+    private static Run Check(ScratchRepository copy) => Run.Of("check", copy.Root, "--since", "HEAD", "--as-of", "2026-11-25");
 
-    private static void Edit(CollectionCopy copy, string path, string was, string now)
+    private static void Edit(ScratchRepository copy, string path, string was, string now)
     {
         var text = copy.Read(path);
         var at = text.IndexOf(was, StringComparison.Ordinal);

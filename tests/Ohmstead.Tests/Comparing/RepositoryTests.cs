@@ -14,7 +14,7 @@ public sealed class RepositoryTests
     [MemberData(nameof(Forms))]
     public void The_last_commit_is_held_against_the_files_as_they_lie(string form, string[] init)
     {
-        using var copy = GitFolder.Committed(init);
+        using var copy = ScratchRepository.OfDemo(init);
         Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(copy.Root).Out);
         Rewrite(copy.Root);
         Assert.True(Changes(copy.Root).Out.Contains(Told, StringComparison.Ordinal), form);
@@ -23,16 +23,16 @@ public sealed class RepositoryTests
     [Fact]
     public void A_branch_is_held_against_where_it_left_the_other()
     {
-        using var copy = GitFolder.Committed("--initial-branch=main");
-        GitFolder.Git(copy.Root, "checkout", "--quiet", "-b", "bench");
+        using var copy = ScratchRepository.OfDemo();
+        copy.Git("checkout", "--quiet", "-b", "bench");
         Rewrite(copy.Root);
-        GitFolder.Commit(copy.Root, "read again");
-        GitFolder.Git(copy.Root, "checkout", "--quiet", "main");
+        copy.Commit("read again");
+        copy.Git("checkout", "--quiet", "main");
         copy.Write(
             "collection.yaml",
             copy.Read("collection.yaml").Replace("decision: guarded", "decision: simple", StringComparison.Ordinal)
         );
-        GitFolder.Commit(copy.Root, "another rule");
+        copy.Commit("another rule");
 
         // From main to the branch both differ; from where they parted only what the branch did.
         Assert.Contains("because of the rule", Changes(copy.Root, "main", "bench").Out, StringComparison.Ordinal);
@@ -48,8 +48,9 @@ public sealed class RepositoryTests
         Directory.CreateDirectory(whole.At("museum/records"));
         CollectionCopy.Put(whole.At("museum/records"));
         whole.Write("boards/other.md", "---\nboard: X-1\ntitle: another collection\n---\n");
-        GitFolder.Git(whole.Root, "init", "--quiet");
-        GitFolder.Commit(whole.Root, "as it was");
+        var git = ScratchRepository.In(whole.Root);
+        git.Git("init", "--quiet");
+        git.Commit("as it was");
         Rewrite(whole.At("museum/records"));
         var told = Changes(whole.At("museum/records")).Out;
         Assert.Contains(Told, told, StringComparison.Ordinal);
@@ -59,9 +60,9 @@ public sealed class RepositoryTests
     [Fact]
     public void A_worktree_whose_git_folder_is_a_file_is_read()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         using var beside = CollectionCopy.Empty();
-        GitFolder.Git(copy.Root, "worktree", "add", "--quiet", beside.At("tree"));
+        copy.Git("worktree", "add", "--quiet", beside.At("tree"));
         Assert.True(File.Exists(beside.At("tree/.git")));
         Rewrite(beside.At("tree"));
         Assert.Contains(Told, Changes(beside.At("tree")).Out, StringComparison.Ordinal);
@@ -70,11 +71,11 @@ public sealed class RepositoryTests
     [Fact]
     public void A_shallow_clone_says_that_its_history_begins_later()
     {
-        using var copy = GitFolder.Committed("--initial-branch=main");
+        using var copy = ScratchRepository.OfDemo();
         Rewrite(copy.Root);
-        GitFolder.Commit(copy.Root, "read again");
+        copy.Commit("read again");
         using var beside = CollectionCopy.Empty();
-        GitFolder.Git(beside.Root, "clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
+        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
         Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(beside.At("clone")).Out);
         var run = Changes(beside.At("clone"), "HEAD~1");
         Assert.Equal(
@@ -86,10 +87,10 @@ public sealed class RepositoryTests
     [Fact]
     public void A_clone_without_contents_starts_no_network()
     {
-        using var copy = GitFolder.Committed("--initial-branch=main");
-        GitFolder.Git(copy.Root, "config", "uploadpack.allowFilter", "true");
+        using var copy = ScratchRepository.OfDemo();
+        copy.Git("config", "uploadpack.allowFilter", "true");
         using var beside = CollectionCopy.Empty();
-        GitFolder.Git(beside.Root, "clone", "--quiet", "--filter=blob:none", "--no-checkout", "file://" + copy.Root, "clone");
+        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--filter=blob:none", "--no-checkout", "file://" + copy.Root, "clone");
         // Where it came from is not there any more: whoever asks for it would fail.
         Directory.Move(copy.Root, copy.Root + ".away");
         try
@@ -113,10 +114,10 @@ public sealed class RepositoryTests
     [Fact]
     public void Another_repository_in_the_place_of_a_file_is_no_record()
     {
-        using var copy = GitFolder.Committed();
-        using var other = GitFolder.Committed();
-        GitFolder.Git(copy.Root, "-c", "protocol.file.allow=always", "submodule", "--quiet", "add", other.Root, "boards/SP-9999.md");
-        GitFolder.Commit(copy.Root, "with another");
+        using var copy = ScratchRepository.OfDemo();
+        using var other = ScratchRepository.OfDemo();
+        copy.Git("-c", "protocol.file.allow=always", "submodule", "--quiet", "add", other.Root, "boards/SP-9999.md");
+        copy.Commit("with another");
         var run = Changes(copy.Root, "HEAD~1", "HEAD");
         Assert.Equal(0, run.Exit);
         Assert.Contains("SP-9999  new: cannot be read\n", run.Out, StringComparison.Ordinal);
@@ -132,8 +133,9 @@ public sealed class RepositoryTests
             copy.Write("boards/" + names[nth], copy.Read(Board).Replace("SP-0007", $"SP-70{nth}", StringComparison.Ordinal));
         }
 
-        GitFolder.Git(copy.Root, "init", "--quiet");
-        GitFolder.Commit(copy.Root, "odd names");
+        var git = ScratchRepository.In(copy.Root);
+        git.Git("init", "--quiet");
+        git.Commit("odd names");
         Assert.Equal("nothing differs in meaning; 25 boards are as they were\n", Changes(copy.Root).Out);
         foreach (var name in names)
         {
@@ -149,22 +151,20 @@ public sealed class RepositoryTests
     public void Nothing_that_a_repository_brings_along_is_started()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "hooks are scripts of a shell");
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var marker = copy.At("marker");
-        copy.Write("touch.sh", $"#!/bin/sh\ntouch '{marker}'\n");
-        Runs(copy.At("touch.sh"));
+        ScratchRepository.Script(copy.At("touch.sh"), $"touch '{marker}'");
         foreach (
             var key in new[] { "core.fsmonitor", "core.pager", "diff.external", "diff.x.textconv", "filter.x.smudge", "filter.x.clean" }
         )
         {
-            GitFolder.Git(copy.Root, "config", key, copy.At("touch.sh"));
+            copy.Git("config", key, copy.At("touch.sh"));
         }
 
         copy.Write(".gitattributes", "*.md diff=x filter=x\n");
         foreach (var hook in new[] { "post-checkout", "post-index-change", "reference-transaction", "pre-commit" })
         {
-            copy.Write(".git/hooks/" + hook, copy.Read("touch.sh"));
-            Runs(copy.At(".git/hooks/" + hook));
+            ScratchRepository.Script(copy.At(".git/hooks/" + hook), $"touch '{marker}'");
         }
 
         Rewrite(copy.Root);
@@ -172,10 +172,23 @@ public sealed class RepositoryTests
         Assert.False(File.Exists(marker));
     }
 
+    [Theory]
+    [InlineData("changes --in .")]
+    [InlineData("settle")]
+    public async Task A_program_called_git_that_lies_among_the_records_is_not_started(string command)
+    {
+        Assert.SkipWhen(OperatingSystem.IsWindows(), "a script stands for the program");
+        using var copy = ScratchRepository.OfDemo();
+        ScratchRepository.Script(copy.At("git"), $"touch '{copy.At("marker")}'");
+        var run = await Child.ShellAsync($"PATH=.::$PATH; exec $ohmstead {command}", copy.Root);
+        Assert.Equal((0, string.Empty), (run.Exit, run.Error));
+        Assert.False(File.Exists(copy.At("marker")));
+    }
+
     [Fact]
     public void A_revision_that_looks_like_an_option_is_a_revision()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var run = Run.Of("changes", "--in", copy.Root, "--as-of", "2026-11-25", "--", "--output=marker");
         Assert.Equal((2, "git knows no commit '--output=marker' here\n"), (run.Exit, run.Error));
         Assert.False(File.Exists(copy.At("marker")));
@@ -188,14 +201,6 @@ public sealed class RepositoryTests
         var run = Changes(copy.Root);
         Assert.Equal(2, run.Exit);
         Assert.StartsWith("there is no folder 'HEAD', and git says: fatal: not a git repository", run.Error, StringComparison.Ordinal);
-    }
-
-    private static void Runs(string script)
-    {
-        if (!OperatingSystem.IsWindows())
-        {
-            File.SetUnixFileMode(script, UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
-        }
     }
 
     private static void Rewrite(string root, string path = Board)

@@ -131,7 +131,7 @@ public sealed class TwoClocksTests
         Assert.Equal(0, Run.Of("report", Root, "--to", pages.At("lying"), "--as-of", "2026-11-25").Exit);
         var then = Disk.LinkTests.Files(pages.At("then")).Keys;
         Assert.Equal(Disk.LinkTests.Files(pages.At("lying")).Keys, then);
-        var commit = GitFolder.Git(copy.Root, "rev-parse", "HEAD~1").Trim();
+        var commit = ScratchRepository.In(copy.Root).Git("rev-parse", "HEAD~1").Trim();
         Assert.Contains(Directory.GetFiles(pages.At("then"), "*.html"), file =>
             File.ReadAllText(file).Contains(commit, StringComparison.Ordinal)
         );
@@ -141,10 +141,11 @@ public sealed class TwoClocksTests
     private static CollectionCopy Twice()
     {
         var copy = CollectionCopy.Make();
-        GitFolder.Git(copy.Root, "init", "--quiet");
-        GitFolder.Commit(copy.Root, "as it was entered", "2026-11-20");
+        var git = ScratchRepository.In(copy.Root);
+        git.Git("init", "--quiet");
+        git.Commit("as it was entered", "2026-11-20");
         copy.Write(Board, copy.Read(Board).Replace("31.8 µF", "41.8 µF", StringComparison.Ordinal));
-        GitFolder.Commit(copy.Root, "as it was put right", "2026-11-22");
+        git.Commit("as it was put right", "2026-11-22");
         return copy;
     }
 

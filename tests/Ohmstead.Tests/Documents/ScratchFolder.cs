@@ -1,6 +1,5 @@
 using Ohmstead.Merging;
 using Ohmstead.Running;
-using Ohmstead.Tests.Comparing;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Documents;
@@ -66,10 +65,11 @@ internal sealed class ScratchFolder : IDisposable
     private void BeginRepository()
     {
         folder.Write("records/.gitattributes", string.Join('\n', DriverSetUp.Attributes) + "\n");
-        GitFolder.Git(folder.Root, "init", "--quiet", "--initial-branch=main");
-        GitFolder.Commit(folder.Root, "as it was");
-        GitFolder.Git(folder.Root, "tag", "v1");
-        GitFolder.Git(folder.Root, "tag", "v2");
+        var git = ScratchRepository.In(folder.Root);
+        git.Git("init", "--quiet", "--initial-branch=main");
+        git.Commit("as it was");
+        git.Git("tag", "v1");
+        git.Git("tag", "v2");
         // A copy that somebody kept, beside it.
         Directory.CreateDirectory(folder.At("old-copy"));
         CollectionCopy.Put(folder.At("old-copy"));

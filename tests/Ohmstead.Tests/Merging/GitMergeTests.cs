@@ -1,4 +1,5 @@
-using static Ohmstead.Tests.Merging.MergeRepository;
+using Ohmstead.Tests.Support;
+using static Ohmstead.Tests.Merging.TwoPeople;
 
 namespace Ohmstead.Tests.Merging;
 
@@ -183,7 +184,7 @@ public sealed class GitMergeTests
         Assert.Equal(Board([.. visits, Mt]), git.Read(Path));
     }
 
-    private static MergeRepository TwoBranches()
+    private static ScratchRepository TwoBranches()
     {
         var git = Make();
         git.Branch("rk", "main", Path, Board(Rk));

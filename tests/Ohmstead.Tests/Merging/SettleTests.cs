@@ -1,5 +1,5 @@
 using Ohmstead.Tests.Support;
-using static Ohmstead.Tests.Merging.MergeRepository;
+using static Ohmstead.Tests.Merging.TwoPeople;
 
 namespace Ohmstead.Tests.Merging;
 
@@ -145,7 +145,7 @@ public sealed class SettleTests
         );
     }
 
-    private static MergeRepository InConflict(string rk, string mt)
+    private static ScratchRepository InConflict(string rk, string mt)
     {
         var git = Make();
         git.Git("config", "--remove-section", "merge.ohmstead");

@@ -9,10 +9,10 @@ public sealed class WholeStoryTests
     [Fact]
     public void A_board_is_taken_in_made_safe_measured_mended_and_proved_and_every_commit_says_only_what_was_done()
     {
-        using var story = ScratchRepository.Make();
+        using var story = ScratchRepository.Empty();
         var start = Run.Of("start", "collection", story.Root, "--name", "Saltmarsh Point weather collection", "--as-of", "2026-03-02");
         Assert.Equal((0, string.Empty), (start.Exit, start.Error));
-        story.Commit("start");
+        Committed(story, "start");
 
         Step(
             story,
@@ -44,7 +44,7 @@ public sealed class WholeStoryTests
             ["add", "point", "SP-0021", "+12V", "12V", "5%", "ripple_limit=20mV"],
             "- { point: +12V, nominal: 12 V, tolerance: 5 %, ripple_limit: 20 mV }"
         );
-        Assert.Contains("not looked at yet", story.Do("2026-03-02", "why", "SP-0021").Out, StringComparison.Ordinal);
+        Assert.Contains("not looked at yet", Typed(story, "2026-03-02", "why", "SP-0021").Out, StringComparison.Ordinal);
 
         Step(
             story,
@@ -133,7 +133,7 @@ public sealed class WholeStoryTests
             "- { lot: L-001, state: new, frequency: 120 Hz, capacitance: 2231 µF, esr: 38 mΩ }"
         );
         Changed(story, "2026-03-16", ["wait", "SP-0021", "2200 µF 35 V", "--over"], "until: 2026-03-16 }");
-        Assert.Contains("L-001, 2 left", story.Do("2026-03-16", "fit", "SP-0021", "C1").Out, StringComparison.Ordinal);
+        Assert.Contains("L-001, 2 left", Typed(story, "2026-03-16", "fit", "SP-0021", "C1").Out, StringComparison.Ordinal);
 
         Step(
             story,
@@ -169,7 +169,7 @@ public sealed class WholeStoryTests
             "- { point: +12V, voltage: 12.08 V, ripple: 6 mV }"
         );
 
-        Assert.Contains("fit to run", story.Do("2026-03-18", "why", "SP-0021").Out, StringComparison.Ordinal);
+        Assert.Contains("fit to run", Typed(story, "2026-03-18", "why", "SP-0021").Out, StringComparison.Ordinal);
         var check = Run.Of("check", story.Root, "--as-of", "2026-03-18");
         Assert.Equal(0, check.Exit);
         Assert.Contains(
@@ -184,7 +184,7 @@ public sealed class WholeStoryTests
     private static Run Step(ScratchRepository story, string day, string[] words, string? entry = null)
     {
         var run = Done(story, day, words);
-        var (added, removed) = story.Commit(string.Join(' ', words));
+        var (added, removed) = Committed(story, string.Join(' ', words));
         Assert.Equal([], removed.Where(line => line.Trim() != "lots: []"));
         Assert.NotEmpty(added);
         Assert.True(
@@ -199,7 +199,7 @@ public sealed class WholeStoryTests
     private static void Changed(ScratchRepository story, string day, string[] words, string end)
     {
         Done(story, day, words);
-        var (added, removed) = story.Commit(string.Join(' ', words));
+        var (added, removed) = Committed(story, string.Join(' ', words));
         var (before, after) = (Assert.Single(removed), string.Join(' ', added.Select(line => line.Trim())));
         Assert.StartsWith(before.Trim().TrimEnd(' ', '}'), after, StringComparison.Ordinal);
         Assert.EndsWith(end, after, StringComparison.Ordinal);
@@ -207,8 +207,28 @@ public sealed class WholeStoryTests
 
     private static Run Done(ScratchRepository story, string day, string[] words)
     {
-        var run = story.Do(day, words);
+        var run = Typed(story, day, words);
         Assert.True(run is { Exit: 0, Error: "" }, $"{string.Join(' ', words)}\n{run.Out}{run.Error}");
         return run;
     }
+
+    private static Run Typed(ScratchRepository story, string day, params string[] words) =>
+        Run.Of([.. words, "--in", story.Root, "--as-of", day]);
+
+    // What the commit changed: added lines, and removed ones.
+    private static (IReadOnlyList<string> Added, IReadOnlyList<string> Removed) Committed(ScratchRepository story, string message)
+    {
+        story.Commit(message);
+        var lines = story.Git("show", "--unified=0", "--format=", "--no-color").Split('\n');
+        return ([.. Of('+', lines)], [.. Of('-', lines)]);
+    }
+
+    private static IEnumerable<string> Of(char sign, string[] lines) =>
+        lines
+            .Where(line =>
+                line.StartsWith(sign)
+                && !line.StartsWith("+++", StringComparison.Ordinal)
+                && !line.StartsWith("---", StringComparison.Ordinal)
+            )
+            .Select(line => line[1..]);
 }

@@ -7,7 +7,7 @@ namespace Ohmstead.Tests.Story;
 /// the commit holds is what the step said.</summary>
 internal sealed class YearStory : IDisposable
 {
-    private readonly ScratchRepository repository = ScratchRepository.Make();
+    private readonly ScratchRepository repository = ScratchRepository.Empty();
     private readonly CollectionCopy desk = CollectionCopy.Empty();
 
     /// <summary>The folder beside the repository, with old tables and pictures.</summary>

@@ -1,4 +1,3 @@
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
@@ -100,7 +99,7 @@ public sealed class CollectionWorkflowTests
     // The workflow is the one in the repository, as the host would read it.
     private static async Task<WorkflowHost> RunAsync(ScratchRepository collection, HostEvent started)
     {
-        using var program = ScratchRepository.Make();
+        using var program = ScratchRepository.Empty();
         foreach (var path in new[] { "global.json", "src/Ohmstead/Ohmstead.csproj" })
         {
             Directory.CreateDirectory(Path.GetDirectoryName(Path.Combine(program.Root, path))!);
@@ -130,7 +129,7 @@ public sealed class CollectionWorkflowTests
     private static ScratchRepository Collection(string program)
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the steps with bash");
-        var repository = ScratchRepository.Make();
+        var repository = ScratchRepository.Empty();
         CollectionCopy.Put(repository.Root);
         var start = Run.Of([
             "start",

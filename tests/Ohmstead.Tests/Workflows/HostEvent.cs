@@ -1,4 +1,4 @@
-using Ohmstead.Tests.Story;
+using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
 

@@ -1,4 +1,3 @@
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
@@ -129,7 +128,7 @@ public sealed class ProjectWorkflowTests
     private static ScratchRepository Project()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the steps with bash");
-        var repository = ScratchRepository.Make();
+        var repository = ScratchRepository.Empty();
         foreach (var path in new[] { "global.json", "src/Ohmstead/Ohmstead.csproj" })
         {
             Write(repository, path, File.ReadAllText(ProjectFolder.At(path)));

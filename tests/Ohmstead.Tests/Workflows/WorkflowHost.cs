@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
