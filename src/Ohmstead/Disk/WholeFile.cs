@@ -74,7 +74,8 @@ internal static class WholeFile
         catch (IOException) { }
     }
 
-    private static string Waiting(string name) => $".{name}.new";
+    /// <summary>The name, in the same folder, under which the bytes of a file wait.</summary>
+    public static string Waiting(string name) => $".{name}.new";
 
     // Before anything is in it: a record that others may not read is not to be read while it waits.
     private static void Keep(SafeFileHandle file, FileFacts old, string full)

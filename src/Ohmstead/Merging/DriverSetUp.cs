@@ -1,3 +1,4 @@
+using Ohmstead.Disk;
 using Ohmstead.Git;
 using Ohmstead.Running;
 
@@ -26,9 +27,11 @@ internal sealed class DriverSetUp(Terminal terminal, string top)
     private const string Key = $"merge.{Name}.driver";
 
     // Git leaves one side without marks where a driver is missing or crashes, and it looks finished: so the line itself merges by lines
-    // then. Git puts the path in quotes of its own; in double quotes a file name would be run.
-    private const string Line =
+    // then, and takes away what a killed run left beside the file, whose name nobody else knows. Git puts the path in quotes of its own; in
+    // double quotes a file name would be run.
+    private static readonly string Line =
         "sh -c '\"$0\" settle \"$1\" \"$2\" \"$3\" --size=\"$4\" --path=\"$5\"; s=$?; [ $s -le 1 ] && exit $s; "
+        + $"rm -f \"./{WholeFile.Waiting("$2")}\"; "
         + "git merge-file --marker-size=\"$4\" -L above -L before -L below \"$2\" \"$1\" \"$3\"; [ $? -eq 0 ] && exit 0; exit 1' ";
 
     private readonly GitProcess git = new(top);

@@ -8,21 +8,32 @@ namespace Ohmstead.Tests.Faults;
 /// <param name="folder">The folder, in which it runs.</param>
 internal sealed class WatchedProgram(string program, string folder)
 {
+    /// <summary>The name of the one program that is watched, where others are started on the way; each of that name counts on where the
+    /// last one ended. All are watched where it is null, and each counts for itself.</summary>
+    public string? Of { get; init; }
+
     /// <summary>Runs a line of shell in which $ohmstead stands for the program.</summary>
     /// <param name="line">The line; one that begins with exec is the program alone.</param>
     /// <param name="fault">What goes wrong, or null to watch.</param>
     /// <param name="environment">What else it is told.</param>
     public async Task<WatchedRun> ShellAsync(string line, SystemFault? fault = null, params (string Name, string Value)[] environment)
     {
-        var journal = Path.GetTempFileName();
+        var (journal, count) = (Path.GetTempFileName(), Path.GetTempFileName());
+        (string, string)[] only = Of is null ? [] : [("OHMSTEAD_FAULT_OF", Of), ("OHMSTEAD_FAULT_COUNT", count)];
         try
         {
-            var run = await Child.ShellAsync(line, folder, [.. Environment(journal), .. fault?.Environment() ?? [], .. environment]);
+            var run = await Child.ShellAsync(line, folder, [
+                .. Environment(journal),
+                .. only,
+                .. fault?.Environment() ?? [],
+                .. environment,
+            ]);
             return new(run, SystemCall.Read(journal));
         }
         finally
         {
             File.Delete(journal);
+            File.Delete(count);
         }
     }
 

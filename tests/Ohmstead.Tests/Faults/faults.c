@@ -9,6 +9,8 @@
  *   OHMSTEAD_FAULT_LASTS  set: that call and all of its kind after it
  *   OHMSTEAD_FAULT_ERROR  the number of the error (28: no space left); "half" writes half of what was given;
  *                         "kill" ends the process before the call, "killed" after it, "hang" never comes back
+ *   OHMSTEAD_FAULT_OF     the name of the one program that is meant, where others are started on the way; all are where it is missing
+ *   OHMSTEAD_FAULT_COUNT  a file by which several programs, one after the other, count on where the last has ended
  *   OHMSTEAD_FAULT_AWAY   a path that is renamed aside just before that call, which then goes on
  *   OHMSTEAD_FAULT_LINK   what a link that is put in its place leads to
  */
@@ -26,6 +28,7 @@
 #include <stdlib.h>
 #include <string.h>
 #include <sys/file.h>
+#include <sys/mman.h>
 #include <sys/stat.h>
 #include <sys/syscall.h>
 #include <sys/uio.h>
@@ -38,13 +41,14 @@ static const char *under, *counted, *away, *leads;
 static size_t under_length;
 static long at;
 static int lasts, fault, journal = -1;
-static atomic_long count;
+static atomic_long own, *count = &own;
 
 __attribute__((constructor)) static void begin(void)
 {
     const char *log = getenv("OHMSTEAD_FAULT_LOG"), *error = getenv("OHMSTEAD_FAULT_ERROR");
     const char *which = getenv("OHMSTEAD_FAULT_AT");
-    under = getenv("OHMSTEAD_FAULT_UNDER");
+    const char *of = getenv("OHMSTEAD_FAULT_OF"), *shared = getenv("OHMSTEAD_FAULT_COUNT");
+    under = of && strcmp(of, program_invocation_short_name) ? NULL : getenv("OHMSTEAD_FAULT_UNDER");
     counted = getenv("OHMSTEAD_FAULT_CALL");
     away = getenv("OHMSTEAD_FAULT_AWAY");
     leads = getenv("OHMSTEAD_FAULT_LINK");
@@ -58,6 +62,14 @@ __attribute__((constructor)) static void begin(void)
         int file = (int)syscall(SYS_openat, AT_FDCWD, log, O_WRONLY | O_APPEND | O_CREAT | O_CLOEXEC, 0600);
         /* Out of the way of 0, 1 and 2, which may be closed. */
         journal = (int)syscall(SYS_fcntl, file, F_DUPFD_CLOEXEC, 40);
+        syscall(SYS_close, file);
+    }
+
+    if (shared && under) {
+        int file = (int)syscall(SYS_openat, AT_FDCWD, shared, O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+        void *place = syscall(SYS_ftruncate, file, sizeof own) ? MAP_FAILED
+            : mmap(NULL, sizeof own, PROT_READ | PROT_WRITE, MAP_SHARED, file, 0);
+        count = place == MAP_FAILED ? &own : place;
         syscall(SYS_close, file);
     }
 }
@@ -138,7 +150,7 @@ static int turn(const char *kind, const char *function, const char *path)
         return NOTHING;
     }
 
-    long number = atomic_fetch_add(&count, 1) + 1;
+    long number = atomic_fetch_add(count, 1) + 1;
     if (number != at && !(lasts && number > at)) {
         return NOTHING;
     }

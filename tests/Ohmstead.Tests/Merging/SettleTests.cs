@@ -83,6 +83,40 @@ public sealed class SettleTests
     }
 
     [Fact]
+    public void What_a_run_merged_that_was_ended_before_it_told_Git_is_handed_over_by_the_next()
+    {
+        using var git = InConflict(Board(Rk), Board(Mt));
+        git.Write(Path, Board(Rk, Mt));
+        Assert.Equal((0, $"{Path}: merged 2 visits (RK 2026-11-20, MT 2026-11-21)\n"), (git.Run("ohmstead", "settle"), git.Said));
+        Assert.Empty(git.Git("ls-files", "--unmerged"));
+    }
+
+    [Fact]
+    public void Nothing_of_the_settings_of_a_repository_is_started_and_what_a_hook_was_told_is_not_believed()
+    {
+        using var git = InConflict(Board(Rk), Board(Mt));
+        using var other = ScratchRepository.Empty();
+        var (script, marker) = (git.At(".git/touch.sh"), git.At(".git/marker"));
+        ScratchRepository.Script(script, $"touch '{marker}'");
+        foreach (var hook in new[] { "post-index-change", "pre-commit", "post-checkout", "reference-transaction" })
+        {
+            ScratchRepository.Script(git.At(".git/hooks/" + hook), $"touch '{marker}'");
+        }
+
+        git.Write(".git/info/attributes", "*.md diff=x\n");
+        foreach (var key in new[] { "core.pager", "diff.external", "diff.x.textconv", "core.editor", "core.fsmonitor" })
+        {
+            git.Git("config", key, script);
+        }
+
+        Assert.False(File.Exists(marker));
+        string[] told = [$"GIT_DIR={other.At(".git")}", $"GIT_WORK_TREE={other.Root}", $"GIT_INDEX_FILE={other.At(".git/index")}"];
+        Assert.Equal(0, git.Run("env", [.. told, "ohmstead", "settle"]));
+        Assert.Equal($"{Path}: merged 2 visits (RK 2026-11-20, MT 2026-11-21)\n", git.Said);
+        Assert.False(File.Exists(marker));
+    }
+
+    [Fact]
     public void Where_nothing_is_in_conflict_that_is_told()
     {
         using var git = Make();
