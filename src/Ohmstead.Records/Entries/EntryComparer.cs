@@ -31,8 +31,11 @@ public static class EntryComparer
         var partner = new int[now.Length];
         Array.Fill(partner, -1);
         Pair(was, now, before, partner, entry => entry.Said);
-        Pair(was, now, before, partner, entry => entry.Name);
-        Pair(was, now, before, partner, entry => entry.Likeness);
+        var strictness = was.Concat(now).Select(entry => entry.Names.Length).DefaultIfEmpty().Max();
+        for (var level = 0; level < strictness; level++)
+        {
+            Pair(was, now, before, partner, entry => level < entry.Names.Length ? entry.Names[level] : null);
+        }
 
         var differences = ImmutableArray.CreateBuilder<EntryDifference>();
         var earlier = new Dictionary<Spot, Spot>(now.Length);
@@ -68,22 +71,22 @@ public static class EntryComparer
         ImmutableArray<RecordEntry> now,
         bool[] before,
         int[] partner,
-        Func<RecordEntry, string> name
+        Func<RecordEntry, string?> name
     )
     {
         var open = new Dictionary<string, Queue<int>>(StringComparer.Ordinal);
         for (var at = 0; at < was.Length; at++)
         {
-            if (!before[at])
+            if (!before[at] && name(was[at]) is { } called)
             {
-                ref var twins = ref CollectionsMarshal.GetValueRefOrAddDefault(open, name(was[at]), out _);
+                ref var twins = ref CollectionsMarshal.GetValueRefOrAddDefault(open, called, out _);
                 (twins ??= new()).Enqueue(at);
             }
         }
 
         for (var at = 0; at < now.Length; at++)
         {
-            if (partner[at] < 0 && open.TryGetValue(name(now[at]), out var twins) && twins.TryDequeue(out var twin))
+            if (partner[at] < 0 && name(now[at]) is { } called && open.TryGetValue(called, out var twins) && twins.TryDequeue(out var twin))
             {
                 partner[at] = twin;
                 before[twin] = true;

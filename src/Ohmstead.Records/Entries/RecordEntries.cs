@@ -1,6 +1,5 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
-using System.Text;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 
@@ -29,7 +28,7 @@ public static class RecordEntries
     public static ImmutableArray<RecordEntry> List(MappingNode root, Shape shape)
     {
         var entries = ImmutableArray.CreateBuilder<RecordEntry>();
-        entries.Add(new(EntryKind.Head, string.Empty, "head", "head", root.Spot) { Facts = Facts(root, shape, EntryShape.OfFiles) });
+        entries.Add(new(EntryKind.Head, string.Empty, ["head"], root.Spot) { Facts = Facts(root, shape, EntryShape.OfFiles) });
         foreach (var entry in root.Entries)
         {
             if (shape.PlaceOf(entry.Key) is not (>= 0 and var at) || shape.Keys[at].Inner is not { } inner)
@@ -48,7 +47,7 @@ public static class RecordEntries
             {
                 foreach (var item in Items(entry.Value))
                 {
-                    Add(entries, item, inner, items);
+                    Add(entries, entry.Key, item, inner, items);
                 }
             }
         }
@@ -56,26 +55,18 @@ public static class RecordEntries
         return entries.DrainToImmutable();
     }
 
-    private static void Add(ImmutableArray<RecordEntry>.Builder entries, MappingNode item, Shape shape, EntryShape names)
+    private static void Add(ImmutableArray<RecordEntry>.Builder entries, string list, MappingNode item, Shape shape, EntryShape names)
     {
         var of = Of(item, names);
-        var name = $"{names.Kind}|{of}|{string.Join('|', names.Names.Select(key => Scalar(item, key)))}";
         var lists = names.Kind == EntryKind.Instrument ? EntryShape.OfInstruments : FrozenDictionary<string, EntryShape>.Empty;
-        entries.Add(new(names.Kind, of, name, $"{names.Kind}|{of}", item.Spot) { Facts = Facts(item, shape, lists) });
+        entries.Add(new(names.Kind, of, Names(list, string.Empty, item), item.Spot) { Facts = Facts(item, shape, lists) });
         foreach (var (key, inner) in lists)
         {
             foreach (var each in Items(item.ValueOf(key)))
             {
                 var place = shape.Keys[shape.PlaceOf(key)].Inner!;
-                var about = Of(each, inner);
                 entries.Add(
-                    new(
-                        inner.Kind,
-                        $"{of} {about}",
-                        $"{inner.Kind}|{of}|{about}|{string.Join('|', inner.Names.Select(part => Scalar(each, part)))}",
-                        $"{inner.Kind}|{of}|{about}",
-                        each.Spot
-                    )
+                    new(inner.Kind, $"{of} {Of(each, inner)}", Names(key, of, each), each.Spot)
                     {
                         Facts = Facts(each, place, FrozenDictionary<string, EntryShape>.Empty),
                     }
@@ -83,6 +74,9 @@ public static class RecordEntries
             }
         }
     }
+
+    private static ImmutableArray<string> Names(string list, string within, MappingNode item) =>
+        [.. KnownBy.Of(list).Select(keys => $"{list}|{within}|{KnownBy.NameOf(item, keys)}")];
 
     private static void AddVisit(ImmutableArray<RecordEntry>.Builder entries, MappingNode visit, Shape shape)
     {
@@ -97,7 +91,7 @@ public static class RecordEntries
         if (left.Length > 0)
         {
             entries.Add(
-                new(EntryKind.Visit, string.Empty, $"visit|{day}|{by}", $"visit|{day}", visit.Spot)
+                new(EntryKind.Visit, string.Empty, [$"visit|{day}|{by}", $"visit|{day}"], visit.Spot)
                 {
                     Day = day,
                     By = by,
@@ -124,7 +118,7 @@ public static class RecordEntries
                 }
 
                 entries.Add(
-                    new(names.Kind, of, Name(day, by, of, item, names, facts), $"{names.Kind}|{day}|{of}", item.Spot)
+                    new(names.Kind, of, [.. Names(entry.Key, $"{day}|{by}|", item), .. Names(entry.Key, day, item)], item.Spot)
                     {
                         Day = day,
                         By = by,
@@ -133,29 +127,6 @@ public static class RecordEntries
                 );
             }
         }
-    }
-
-    // A reading is told from its twins by what was read, and not by the figure: another figure is the same reading corrected.
-    private static string Name(string day, string? by, string of, MappingNode item, EntryShape names, ImmutableArray<EntryFact> facts)
-    {
-        var name = new StringBuilder($"{names.Kind}|{day}|{by}|{of}");
-        foreach (var key in names.Names)
-        {
-            name.Append('|').Append(key == "state" && Scalar(item, key) == Usual ? null : Scalar(item, key));
-        }
-
-        if (names.Kind == EntryKind.Reading)
-        {
-            foreach (var fact in facts)
-            {
-                if (BenchShape.Reading.PlaceOf(fact.Key) is >= 0 and var at && BenchShape.Reading.Keys[at].Kind == ValueKind.Indication)
-                {
-                    name.Append('|').Append(fact.Key);
-                }
-            }
-        }
-
-        return name.ToString();
     }
 
     private static ImmutableArray<EntryFact> WithInherited(ImmutableArray<EntryFact> own, ImmutableArray<EntryFact> visit, Shape shape) =>

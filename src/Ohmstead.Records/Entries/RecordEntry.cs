@@ -7,11 +7,11 @@ namespace Ohmstead.Records.Entries;
 /// <param name="Kind">What sort of statement it is.</param>
 /// <param name="Of">What it is about, in the words of the record: <c>C3</c>, <c>L-015</c>, <c>PO-12</c>; empty for the head of a
 /// file.</param>
-/// <param name="Name">What tells it from every other entry of its file but its twins: day, initials, place and what was read.</param>
-/// <param name="Likeness">What it still has in common with what it was before somebody mended who, how or what: kind, day and
-/// place.</param>
+/// <param name="Names">What it is called in its file, the strictest first: that tells it from every other entry but its twins, and the
+/// others are what it still has in common with what it was before somebody mended who, how or what. Entries of one kind have equally
+/// many.</param>
 /// <param name="Spot">Where it stands.</param>
-public sealed record RecordEntry(EntryKind Kind, string Of, string Name, string Likeness, Spot Spot)
+public sealed record RecordEntry(EntryKind Kind, string Of, ImmutableArray<string> Names, Spot Spot)
 {
     /// <summary>The day of its visit, as written; null for what has none.</summary>
     public string? Day { get; init; }
@@ -37,7 +37,7 @@ public sealed record RecordEntry(EntryKind Kind, string Of, string Name, string 
 
     /// <summary>All that it says: equal to that of an entry which says the same, however either is laid out and its figures are
     /// written.</summary>
-    public string Said => $"{Name}\n{By}\n{string.Join('\n', Facts.Select(fact => $"{fact.Key}: {fact.Meaning}"))}";
+    public string Said => $"{Names[0]}\n{By}\n{string.Join('\n', Facts.Select(fact => $"{fact.Key}: {fact.Meaning}"))}";
 }
 
 /// <summary>One thing that an entry says.</summary>

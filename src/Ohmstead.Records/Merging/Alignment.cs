@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Ohmstead.Records.Entries;
 
 namespace Ohmstead.Records.Merging;
 
@@ -14,9 +15,9 @@ internal sealed record Alignment(int[] Now, int[] Before)
         Array.Fill(found.Now, -1);
         Array.Fill(found.Before, -1);
         found.Match(before, now, piece => piece.Meaning);
-        foreach (var keys in rule.Known)
+        foreach (var keys in KnownBy.Of(rule.List))
         {
-            found.Match(before, now, piece => ListRule.NameOf(piece, keys));
+            found.Match(before, now, piece => piece.NameBy(keys));
         }
 
         return found;

@@ -1,5 +1,4 @@
-using System.Collections.Frozen;
-using Ohmstead.Records.Shapes;
+using Ohmstead.Records.Entries;
 
 namespace Ohmstead.Records.Merging;
 
@@ -8,25 +7,9 @@ namespace Ohmstead.Records.Merging;
 /// <param name="What">What an item is called in a message.</param>
 internal sealed record ListRule(string List, string What)
 {
-    // What a reading or a proof may be a reading of.
-    private static readonly FrozenSet<string> Quantities = BenchShape
-        .Reading.Keys.Concat(BenchShape.Proof.Keys)
-        .Where(key =>
-            key.Kind == ValueKind.Indication
-            || key == BenchShape.Result
-            || key == BenchShape.Hours
-            || key == BenchShape.Frequency
-            || key == BenchShape.Temperature
-        )
-        .Select(key => key.Name)
-        .ToFrozenSet(StringComparer.Ordinal);
-
-    /// <summary>The keys by which an item is known again, the strictest first; ? stands for the names of the quantities that were
-    /// read.</summary>
-    internal string[][] Known { get; init; } = [];
-
-    /// <summary>Whether the first of them is a name, which no other item may have.</summary>
-    internal bool IsName { get; init; }
+    /// <summary>The keys of the name that no second item may have; null where there is none. Whether an item is known again may hang on
+    /// more than its name, as <see cref="KnownBy"/> says.</summary>
+    internal string[]? Name { get; init; }
 
     /// <summary>The key of the day on which it happened, by which items of two people are put in order; else null.</summary>
     internal string? Day { get; init; }
@@ -42,18 +25,4 @@ internal sealed record ListRule(string List, string What)
 
     /// <summary>Whether a key is part of the one fact that an item tells: that is changed by one person or by nobody.</summary>
     internal bool IsFact(string key) => Free ? Fact.Contains(key) : !Beside.Contains(key);
-
-    /// <summary>What an item is known by.</summary>
-    /// <param name="item">The item.</param>
-    /// <param name="keys">The keys.</param>
-    internal static string NameOf(Piece item, string[] keys)
-    {
-        var said = keys.Select(key =>
-            key != "?" ? item.TextAt(key)
-            : item.Value is Nodes.MappingNode mapping
-                ? string.Join('+', mapping.Entries.Select(entry => entry.Key).Where(Quantities.Contains).Order(StringComparer.Ordinal))
-            : null
-        );
-        return string.Join('\u0001', said);
-    }
 }

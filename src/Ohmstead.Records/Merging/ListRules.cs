@@ -26,210 +26,59 @@ internal static class ListRules
 
     private static readonly FrozenDictionary<string, ListRule> All = new ListRule[]
     {
-        new("bench", "visit")
-        {
-            Known =
-            [
-                ["date", "by"],
-            ],
-            Day = "date",
-        },
-        new("found", "finding")
-        {
-            Known =
-            [
-                ["at"],
-            ],
-        },
-        new("readings", "reading")
-        {
-            Known =
-            [
-                ["part", "lot", "point", "piece", "state", "circuit", "?"],
-                ["part", "lot", "point", "piece", "state"],
-                ["part", "lot", "point"],
-            ],
-            Beside = ["note"],
-        },
-        new("work", "work")
-        {
-            Known =
-            [
-                ["part", "at", "did"],
-                ["part", "at"],
-            ],
-            Beside = ["note", "kept", "with"],
-        },
-        new("decided", "decision")
-        {
-            Known =
-            [
-                ["part", "at"],
-            ],
-        },
-        new("proof", "proof")
-        {
-            Known =
-            [
-                ["point", "?"],
-                ["point"],
-            ],
-            Beside = ["note"],
-        },
-        new("photos", "photograph")
-        {
-            Known =
-            [
-                ["file"],
-            ],
-            IsName = true,
-        },
-        new("scrapped", "scrapped piece")
-        {
-            Known =
-            [
-                ["lot", "piece"],
-            ],
-        },
+        new("bench", "visit") { Day = "date" },
+        new("found", "finding"),
+        new("readings", "reading") { Beside = ["note"] },
+        new("work", "work") { Beside = ["note", "kept", "with"] },
+        new("decided", "decision"),
+        new("proof", "proof") { Beside = ["note"] },
+        new("photos", "photograph") { Name = ["file"] },
+        new("scrapped", "scrapped piece"),
         new("waiting", "wait")
         {
-            Known =
-            [
-                ["since", "for"],
-                ["for"],
-            ],
-            IsName = true,
+            Name = ["since", "for"],
             Day = "since",
             Free = true,
         },
-        new("whereabouts", "step")
-        {
-            Known =
-            [
-                ["date"],
-            ],
-            IsName = true,
-            Day = "date",
-        },
-        new("formerly", "former number")
-        {
-            Known =
-            [
-                ["number"],
-            ],
-            IsName = true,
-            Day = "until",
-        },
+        new("whereabouts", "step") { Name = ["date"], Day = "date" },
+        new("formerly", "former number") { Name = ["number"], Day = "until" },
         new("parts", "part")
         {
-            Known =
-            [
-                ["ref"],
-            ],
-            IsName = true,
+            Name = ["ref"],
             Free = true,
             Fact = Marking,
         },
         new("points", "point")
         {
-            Known =
-            [
-                ["point"],
-            ],
-            IsName = true,
+            Name = ["point"],
             Free = true,
             Fact = ["measures", "nominal", "tolerance", "low", "high", "ripple_limit", "rail", "hours", "required"],
         },
-        new("hazards", "hazard")
-        {
-            Known =
-            [
-                ["hazard", "at"],
-            ],
-            IsName = true,
-            Beside = ["note"],
-        },
-        new("known_faults", "known fault")
-        {
-            Known =
-            [
-                ["at", "what"],
-                ["at"],
-            ],
-            Free = true,
-        },
+        new("hazards", "hazard") { Name = ["hazard", "at"], Beside = ["note"] },
+        new("known_faults", "known fault") { Free = true },
         new("lots", "lot")
         {
-            Known =
-            [
-                ["lot"],
-            ],
-            IsName = true,
+            Name = ["lot"],
             Free = true,
             Fact = Marking,
         },
         new("lines", "line of the order")
         {
-            Known =
-            [
-                ["line"],
-            ],
-            IsName = true,
+            Name = ["line"],
             Free = true,
             Fact = ["quantity", "kind", "what"],
         },
-        new("came", "parcel")
-        {
-            Known =
-            [
-                ["date", "line", "lot"],
-                ["date", "line"],
-            ],
-            Day = "date",
-        },
+        new("came", "parcel") { Day = "date" },
         new("orders", "order")
         {
-            Known =
-            [
-                ["order"],
-            ],
-            IsName = true,
+            Name = ["order"],
             Free = true,
             Fact = ["received", "lost", "cancelled"],
         },
-        new("instruments", "instrument")
-        {
-            Known =
-            [
-                ["id"],
-            ],
-            IsName = true,
-            Free = true,
-        },
-        new("calibrations", "calibration")
-        {
-            Known =
-            [
-                ["date"],
-            ],
-            IsName = true,
-            Day = "date",
-        },
-        new("accuracy", "accuracy")
-        {
-            Known =
-            [
-                ["measures", "up_to"],
-                ["measures"],
-            ],
-        },
-        new("at_times", "part of the duty")
-        {
-            Known =
-            [
-                ["temperature"],
-            ],
-        },
+        new("instruments", "instrument") { Name = ["id"], Free = true },
+        new("calibrations", "calibration") { Name = ["date"], Day = "date" },
+        new("accuracy", "accuracy"),
+        new("at_times", "part of the duty"),
     }.ToFrozenDictionary(rule => rule.List, StringComparer.Ordinal);
 
     private static readonly ListRule Other = new(string.Empty, "entry");

@@ -124,7 +124,7 @@ internal sealed class Meetings
             entry.Day == another.Day
             && entry.By.Length > 0
             && entry.By == another.By
-            && ListRule.NameOf(entry.Entry, same) == ListRule.NameOf(another.Entry, same)
+            && entry.Entry.NameBy(same) == another.Entry.NameBy(same)
             ? $"{place} of {entry.Day}: {entry.By} has two figures for one reading; look at the notebook"
             : null;
     }

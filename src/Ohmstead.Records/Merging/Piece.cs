@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Text;
 using Ohmstead.Records.Editing;
+using Ohmstead.Records.Entries;
 using Ohmstead.Records.Nodes;
 
 namespace Ohmstead.Records.Merging;
@@ -49,6 +50,9 @@ internal sealed record Piece(string Lead, string Own, string? Key, Node Value)
 
     /// <summary>The text of a single value behind a key of what it says, or null.</summary>
     internal string? TextAt(string key) => ((Value as MappingNode)?.ValueOf(key) as ScalarNode)?.Text;
+
+    /// <summary>What it is called by some keys, as a text to compare.</summary>
+    internal string NameBy(string[] keys) => KnownBy.NameOf(Value as MappingNode, keys);
 
     /// <summary>Two that contradict each other.</summary>
     internal static Piece Of(Opposed opposed) =>

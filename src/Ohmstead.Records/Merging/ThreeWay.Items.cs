@@ -103,9 +103,9 @@ internal sealed partial class ThreeWay
             var found = open.FindIndex(there => added.Other[there].Meaning == piece.Meaning);
             found = found >= 0 ? found : open.FindIndex(there => IsOneVisit(of.Rule, piece, added.Other[there]));
             found =
-                found >= 0 || !of.Rule.IsName
+                found >= 0 || of.Rule.Name is not { } name
                     ? found
-                    : open.FindIndex(there => NameIn(of.Rule, added.Other[there]) == NameIn(of.Rule, piece));
+                    : open.FindIndex(there => added.Other[there].NameBy(name) == piece.NameBy(name));
             if (found >= 0)
             {
                 added.Pair(mine, open[found], Both(of.Rule, of.Shape, null, piece, added.Other[open[found]], Within(of.Rule, piece, at)));
@@ -114,15 +114,13 @@ internal sealed partial class ThreeWay
         }
     }
 
-    private static string NameIn(ListRule rule, Piece piece) => ListRule.NameOf(piece, rule.Known[0]);
-
     // Two visits of one person on one day are one where nothing that is read would be said to have been read otherwise.
     private bool IsOneVisit(ListRule rule, Piece one, Piece other) =>
         rule.List == "bench"
         && one.TextAt("by") is not null
         && one.HoldsKeys
         && other.HoldsKeys
-        && NameIn(rule, one) == NameIn(rule, other)
+        && OfOneVisit.All(key => one.TextAt(key) == other.TextAt(key))
         && meetings.OfDay(one.TextAt("date")) is null
         && one.Inside.Concat(other.Inside)
             .Where(key => !key.HoldsItems)

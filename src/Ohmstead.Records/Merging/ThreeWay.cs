@@ -13,6 +13,8 @@ internal sealed partial class ThreeWay(Meetings meetings, string above, string b
     // What says by whom, when and with what the readings of a visit were taken.
     private static readonly string[] HeadOfReadings = ["date", "by", "temperature", "instrument", "powered"];
 
+    private static readonly string[] OfOneVisit = ["date", "by"];
+
     private static readonly string[] Read = ["readings", "proof"];
 
     private readonly List<string> reasons = [];

@@ -36,7 +36,7 @@ internal sealed class FindingSources(CollectionFolder folder)
     {
         var source = At(place.Path);
         var entry = source.Entries.LastOrDefault(entry => (entry.Spot.Line, entry.Spot.Column).CompareTo((place.Line, place.Column)) <= 0);
-        return $"{source.Name}|{entry?.Name}";
+        return $"{source.Name}|{entry?.Names[0]}";
     }
 
     // Code points into UTF-16 units, held within the line.

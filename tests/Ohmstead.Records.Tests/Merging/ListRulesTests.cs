@@ -1,3 +1,4 @@
+using Ohmstead.Records.Entries;
 using Ohmstead.Records.Merging;
 using Ohmstead.Records.Shapes;
 
@@ -14,9 +15,11 @@ public sealed class ListRulesTests
     {
         var rule = ListRules.For(list);
         Assert.Equal(list, rule.List);
+        Assert.NotEmpty(KnownBy.Of(list));
         string[] keys =
         [
-            .. rule.Known.SelectMany(known => known),
+            .. KnownBy.Of(list).SelectMany(known => known),
+            .. rule.Name ?? [],
             .. rule.Beside,
             .. rule.Fact,
             .. rule.Day is { } day ? [day] : Array.Empty<string>(),

@@ -22,12 +22,11 @@ internal sealed class WatchedProgram(string program, string folder)
         (string, string)[] only = Of is null ? [] : [("OHMSTEAD_FAULT_OF", Of), ("OHMSTEAD_FAULT_COUNT", count)];
         try
         {
-            var run = await Child.ShellAsync(line, folder, [
-                .. Environment(journal),
-                .. only,
-                .. fault?.Environment() ?? [],
-                .. environment,
-            ]);
+            var run = await Child.ShellAsync(
+                line,
+                folder,
+                [.. Environment(journal), .. only, .. fault?.Environment() ?? [], .. environment]
+            );
             return new(run, SystemCall.Read(journal));
         }
         finally
