@@ -67,6 +67,35 @@ internal sealed partial class DemoPeople : IDisposable
         }
     }
 
+    /// <summary>What two people made of one board and of the drawer, each on a copy: what both began from, and the files of each.</summary>
+    /// <param name="demo">The files of the demo.</param>
+    /// <param name="seed">Which pair.</param>
+    public (
+        string Board,
+        Dictionary<string, string> Before,
+        Dictionary<string, string> One,
+        Dictionary<string, string> Other
+    ) Pair(IReadOnlyDictionary<string, string> demo, int seed)
+    {
+        var random = new Random(seed);
+        var board = Boards[random.Next(Boards.Count)];
+        Restore(demo);
+        var first = random.Next(Days.Length);
+        if (random.Next(3) == 0)
+        {
+            // A visit of the day that both copies have.
+            Work(random, "RK", board, Days[first], count: 1);
+        }
+
+        var before = Now();
+        Work(random, "RK", board, Days[first], count: random.Next(1, 4));
+        var one = Now();
+        Restore(before);
+        var by = random.Next(6) == 0 ? "RK" : "MT";
+        Work(random, by, board, Days[random.Next(Days.Length)], count: random.Next(1, 4));
+        return (board, before, one, Now());
+    }
+
     /// <inheritdoc/>
     public void Dispose() => copy.Dispose();
 

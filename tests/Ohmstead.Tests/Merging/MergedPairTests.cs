@@ -20,7 +20,7 @@ public sealed partial class MergedPairTests
         var why = new List<string>();
         for (var seed = 1; seed <= Pairs; seed++)
         {
-            var (before, one, other) = Pair(people, demo, seed);
+            var (_, before, one, other) = people.Pair(demo, seed);
             var (isLeft, isLeftByText) = (false, false);
             foreach (var path in Changed(before, one).Intersect(Changed(before, other), StringComparer.Ordinal))
             {
@@ -145,31 +145,6 @@ public sealed partial class MergedPairTests
         var wanted = old.Except(gone).Union(came).ToList();
         wanted.Sort(StringComparer.Ordinal);
         return wanted;
-    }
-
-    private static (Dictionary<string, string> Before, Dictionary<string, string> One, Dictionary<string, string> Other) Pair(
-        DemoPeople people,
-        Dictionary<string, string> demo,
-        int seed
-    )
-    {
-        var random = new Random(seed);
-        var board = DemoPeople.Boards[random.Next(DemoPeople.Boards.Count)];
-        people.Restore(demo);
-        var first = random.Next(DemoPeople.AllDays.Count);
-        if (random.Next(3) == 0)
-        {
-            // A visit of the day that both copies have.
-            people.Work(random, "RK", board, DemoPeople.AllDays[first], count: 1);
-        }
-
-        var before = people.Now();
-        people.Work(random, "RK", board, DemoPeople.AllDays[first], count: random.Next(1, 4));
-        var one = people.Now();
-        people.Restore(before);
-        var by = random.Next(6) == 0 ? "RK" : "MT";
-        people.Work(random, by, board, DemoPeople.AllDays[random.Next(DemoPeople.AllDays.Count)], count: random.Next(1, 4));
-        return (before, one, people.Now());
     }
 
     private static IEnumerable<string> Changed(Dictionary<string, string> before, Dictionary<string, string> now) =>
