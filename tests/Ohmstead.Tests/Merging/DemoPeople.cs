@@ -70,12 +70,10 @@ internal sealed partial class DemoPeople : IDisposable
     /// <summary>What two people made of one board and of the drawer, each on a copy: what both began from, and the files of each.</summary>
     /// <param name="demo">The files of the demo.</param>
     /// <param name="seed">Which pair.</param>
-    public (
-        string Board,
-        Dictionary<string, string> Before,
-        Dictionary<string, string> One,
-        Dictionary<string, string> Other
-    ) Pair(IReadOnlyDictionary<string, string> demo, int seed)
+    public (string Board, Dictionary<string, string> Before, Dictionary<string, string> One, Dictionary<string, string> Other) Pair(
+        IReadOnlyDictionary<string, string> demo,
+        int seed
+    )
     {
         var random = new Random(seed);
         var board = Boards[random.Next(Boards.Count)];

@@ -9,11 +9,13 @@ public sealed class MergedReadingsTests
 {
     private const string Path = "boards/SP-0001.md";
 
-    // Two people in one week of November. On the 20th both were there; RK came back in the evening with another instrument.
+    // Two people in one week of November. On the 20th both were there; RK came back in the evening with another instrument, and entered
+    // something on MT's machine on the 22nd.
     private static readonly string Morning = Reading("2026-11-20", "RK", "bridge-1", "18 °C", "C1", "capacitance: 46.1 µF");
     private static readonly string Evening = Reading("2026-11-20", "RK", "meter-2", "23 °C", "C1", "capacitance: 45.2 µF");
     private static readonly string Next = Reading("2026-11-22", "RK", "bridge-1", "19 °C", "R1", "resistance: 4.69 kΩ");
     private static readonly string Same = Reading("2026-11-20", "MT", "meter-1", "21 °C", "C1", "capacitance: 47.3 µF");
+    private static readonly string Elsewhere = Reading("2026-11-22", "RK", "meter-2", "25 °C", "R2", "resistance: 1.02 kΩ");
     private static readonly string Between = Reading("2026-11-21", "MT", "bridge-2", "16 °C", "C2", "capacitance: 98.4 nF");
 
     [Fact]
@@ -35,7 +37,7 @@ public sealed class MergedReadingsTests
         // Each commit of the three brings one visit, and what was there before stays.
         foreach (var (back, visits) in new[] { (2, new[] { Morning }), (1, [Morning, Evening]) })
         {
-            AreThere(git.Git("show", $"rk~{back}:{Path}"), [.. visits, Same, Between]);
+            AreThere(git.Git("show", $"rk~{back}:{Path}"), [.. visits, Same, Between, Elsewhere]);
         }
     }
 
@@ -66,7 +68,7 @@ public sealed class MergedReadingsTests
         using var git = Week();
         git.Git("merge", "--quiet", "--no-edit", "mt");
         git.Git("revert", "--no-edit", "HEAD^1~1");
-        AreThere(git.Read(Path), [Morning, Next, Same, Between]);
+        AreThere(git.Read(Path), [Morning, Next, Same, Between, Elsewhere]);
     }
 
     // Git asks no program in a merge of several branches at once: lines are merged, and what lines cannot merge is settled afterwards.
@@ -101,14 +103,14 @@ public sealed class MergedReadingsTests
             git.Git("merge", "--quiet", "--no-edit", branch);
         }
 
-        AreThere(git.Read(Path), [Morning, Evening, Next, Same, Between, third]);
+        AreThere(git.Read(Path), [Morning, Evening, Next, Same, Between, Elsewhere, third]);
     }
 
     // Each a branch of one board: RK with three commits, MT with two; RK's is checked out.
     private static ScratchRepository Week()
     {
         var git = Make();
-        foreach (var (name, visits) in new[] { ("mt", new[] { Same, Between }), ("rk", [Morning, Evening, Next]) })
+        foreach (var (name, visits) in new[] { ("mt", new[] { Same, Between, Elsewhere }), ("rk", [Morning, Evening, Next]) })
         {
             git.Git("checkout", "--quiet", "-b", name, "main");
             for (var count = 1; count <= visits.Length; count++)
@@ -121,7 +123,7 @@ public sealed class MergedReadingsTests
         return git;
     }
 
-    private static void HoldsBoth(ScratchRepository git) => AreThere(git.Read(Path), [Morning, Evening, Next, Same, Between]);
+    private static void HoldsBoth(ScratchRepository git) => AreThere(git.Read(Path), [Morning, Evening, Next, Same, Between, Elsewhere]);
 
     // Each visit to the letter, each once and nothing besides, in order of day; and said is what each says by itself.
     private static void AreThere(string text, string[] visits)

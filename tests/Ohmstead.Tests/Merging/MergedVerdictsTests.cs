@@ -92,12 +92,12 @@ public sealed class MergedVerdictsTests
     {
         using var git = ScratchRepository.OfDemo();
         git.Git("checkout", "--quiet", "-b", "narrower");
-        git.Replace(Shared[0].Path, Shared[0].Was, Shared[0].Now);
+        git.Write(Shared[0].Path, git.Read(Shared[0].Path).Replace(Shared[0].Was, Shared[0].Now, StringComparison.Ordinal));
         git.Commit("the sheet says 2 %");
         git.Git("checkout", "--quiet", "main");
-        Do(git, "2026-11-26", "enter", "SP-0008", "C3", "43.9uF", "120Hz", "--lifted", "--instrument", "bridge-1", "--by", "MT");
+        var read = Do(git, "2026-11-26", "enter", "SP-0008", "C3", "43.9uF", "120Hz", "--lifted", "--instrument", "bridge-1", "--by", "MT");
+        Assert.Contains("capacitance 43.9 µF against 37.6 µF … 56.4 µF", read, StringComparison.Ordinal);
         git.Commit("C3 read again");
-        Assert.Contains("C3 capacitance 43.9 µF against 37.6 µF … 56.4 µF", Why(git, "SP-0008"), StringComparison.Ordinal);
         git.Git("merge", "--quiet", "--no-ff", "--no-edit", "narrower");
 
         var told = Run.Of("changes", "HEAD^1", "HEAD", "--in", git.Root, "--as-of", Today).Out;
@@ -226,15 +226,14 @@ public sealed class MergedVerdictsTests
         ];
     }
 
-    private static void Do(ScratchRepository git, string day, params string[] words)
+    private static string Do(ScratchRepository git, string day, params string[] words)
     {
         var run = Run.Of([.. words, "--in", git.Root, "--as-of", day]);
         Assert.True(run.Exit == 0, $"{string.Join(' ', words)}: {run.Out}{run.Error}");
+        return run.Out;
     }
 
     private static Run Check(ScratchRepository git) => Run.Of("check", git.Root, "--as-of", Today);
-
-    private static string Why(ScratchRepository git, string board) => Run.Of("why", board, "--in", git.Root, "--as-of", Today).Out;
 
     private sealed record Figured(string Board, string Day, string State, string Figure, int Twin);
 
