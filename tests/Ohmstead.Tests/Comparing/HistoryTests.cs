@@ -17,15 +17,15 @@ public sealed class HistoryTests
     [Fact]
     public void Each_commit_that_changed_its_meaning_is_one_line_and_no_other_is()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Put(copy, Board, Reading, "41.8 µF");
-        GitFolder.Commit(copy.Root, "read again", "2026-11-21");
+        copy.Commit("read again", "2026-11-21");
         Put(copy, Board, "note: then measured at 0.1 V", "note: after that measured at 0.1 V");
-        GitFolder.Commit(copy.Root, "better words", "2026-11-22");
+        copy.Commit("better words", "2026-11-22");
         File.Move(copy.At(Board), copy.At("boards/receiver.md"));
-        GitFolder.Commit(copy.Root, "another name", "2026-11-23");
+        copy.Commit("another name", "2026-11-23");
         Put(copy, "boards/SP-0001.md", "title:", "title: Old");
-        GitFolder.Commit(copy.Root, "another board", "2026-11-24");
+        copy.Commit("another board", "2026-11-24");
 
         var lines = History(copy.Root, "SP-0007").Out.Split('\n');
         Assert.Equal("SP-0007: 2 commits changed what is said or judged of it", lines[0]);
@@ -37,13 +37,13 @@ public sealed class HistoryTests
     [Fact]
     public void A_design_changes_a_board_that_nobody_touched()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var design = copy.Read("boards/SP-0008.md").Split("design: ")[1].Split('\n')[0];
         var path = $"designs/{design}.md";
         var part = copy.Read(path).Split('\n').First(line => line.Contains("ref: C3", StringComparison.Ordinal));
         Assert.Contains("20 %", part, StringComparison.Ordinal);
         Put(copy, path, part, part.Replace("20 %", "2 %", StringComparison.Ordinal));
-        GitFolder.Commit(copy.Root, "a tighter mark", "2026-11-21");
+        copy.Commit("a tighter mark", "2026-11-21");
         Assert.Contains("because of the design", History(copy.Root, "SP-0008").Out.Split('\n')[2], StringComparison.Ordinal);
         Assert.Contains(
             $"{path}:",
@@ -55,14 +55,14 @@ public sealed class HistoryTests
     [Fact]
     public void Whoever_wrote_an_entry_on_a_branch_is_told_and_not_whoever_merged_it()
     {
-        using var copy = GitFolder.Committed("--initial-branch=main");
-        GitFolder.Git(copy.Root, "checkout", "--quiet", "-b", "bench");
+        using var copy = ScratchRepository.OfDemo("--initial-branch=main");
+        copy.Git("checkout", "--quiet", "-b", "bench");
         Put(copy, Board, Reading, "41.8 µF");
-        GitFolder.Commit(copy.Root, "read again", "2026-11-21", "Tam");
-        GitFolder.Git(copy.Root, "checkout", "--quiet", "main");
+        copy.Commit("read again", "2026-11-21", "Tam");
+        copy.Git("checkout", "--quiet", "main");
         Put(copy, "boards/SP-0001.md", "title:", "title: Old");
-        GitFolder.Commit(copy.Root, "another board", "2026-11-22");
-        GitFolder.Git(copy.Root, "merge", "--quiet", "--no-ff", "--no-edit", "bench");
+        copy.Commit("another board", "2026-11-22");
+        copy.Git("merge", "--quiet", "--no-ff", "--no-edit", "bench");
 
         var told = History(copy.Root, "SP-0007", "C3").Out;
         Assert.Matches("RK  merge:  verdict  C3 capacitance 41.8 µF of 2026-02-28: was outside, now inside", told);
@@ -76,11 +76,11 @@ public sealed class HistoryTests
     [Fact]
     public void What_was_put_back_stands_since_then()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Put(copy, Board, Reading, "41.8 µF");
-        GitFolder.Commit(copy.Root, "read again", "2026-11-21");
+        copy.Commit("read again", "2026-11-21");
         Put(copy, Board, "41.8 µF", Reading);
-        GitFolder.Commit(copy.Root, "put back", "2026-11-22", "Tam");
+        copy.Commit("put back", "2026-11-22", "Tam");
         var told = History(copy.Root, "SP-0007", "C3").Out;
         Assert.Contains("C3: 2 commits changed", told, StringComparison.Ordinal);
         Assert.Contains("as it stands since 2026-11-22 Tam", told, StringComparison.Ordinal);
@@ -90,7 +90,7 @@ public sealed class HistoryTests
     [Fact]
     public void What_is_not_committed_stands_above_all()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Put(copy, Board, Reading, "41.8 µF");
         var told = History(copy.Root, "SP-0007", "C3").Out;
         Assert.StartsWith("not committed yet  verdict  C3", told.Split('\n')[2], StringComparison.Ordinal);
@@ -101,7 +101,7 @@ public sealed class HistoryTests
     public void Pieces_that_another_board_took_are_told_where_they_matter()
     {
         // Of a lot of which too many were taken, each board that took some says so.
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var lot = copy.Read("stock.yaml").Split('\n').First(line => line.Contains("lot: L-018", StringComparison.Ordinal));
         Assert.NotNull(lot);
         var other = copy.Read("boards/SP-0008.md");
@@ -109,7 +109,7 @@ public sealed class HistoryTests
             "boards/SP-0008.md",
             other.Replace("bench:\n", "bench:\n" + Visit("C3", 40), StringComparison.Ordinal)
         );
-        GitFolder.Commit(copy.Root, "many pieces", "2026-11-21");
+        copy.Commit("many pieces", "2026-11-21");
         var (one, all) = (History(copy.Root, "SP-0007"), Run.Of("changes", "HEAD~1", "HEAD", "--in", copy.Root, "--as-of", "2026-11-21"));
         Assert.Contains("overdrawn", all.Out, StringComparison.Ordinal);
         Assert.Equal(
@@ -121,11 +121,11 @@ public sealed class HistoryTests
     [Fact]
     public void A_shallow_clone_says_where_its_history_begins()
     {
-        using var copy = GitFolder.Committed("--initial-branch=main");
+        using var copy = ScratchRepository.OfDemo("--initial-branch=main");
         Put(copy, Board, Reading, "41.8 µF");
-        GitFolder.Commit(copy.Root, "read again", "2026-11-21");
+        copy.Commit("read again", "2026-11-21");
         using var beside = CollectionCopy.Empty();
-        GitFolder.Git(beside.Root, "clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
+        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
         var run = History(beside.At("clone"), "SP-0007");
         Assert.Equal(3, run.Exit);
         Assert.Matches("\n2026-11-21  [0-9a-f]{10}  the history of this clone begins here; fetch more of it\n", run.Out);
@@ -136,23 +136,23 @@ public sealed class HistoryTests
     public void No_signature_is_verified_by_a_program_that_the_repository_names()
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the program is a script of a shell");
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var marker = copy.At("marker");
         copy.Write("touch.sh", $"#!/bin/sh\ntouch '{marker}'\n");
         File.SetUnixFileMode(copy.At("touch.sh"), UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
         // A commit with a signature, as git writes it into the object.
-        var text = GitFolder.Git(copy.Root, "cat-file", "commit", "HEAD");
+        var text = copy.Git("cat-file", "commit", "HEAD");
         var at = text.IndexOf("\n\n", StringComparison.Ordinal);
         copy.Write("signed", text[..at] + "\ngpgsig -----BEGIN PGP SIGNATURE-----\n \n aa\n -----END PGP SIGNATURE-----" + text[at..]);
-        var signed = GitFolder.Git(copy.Root, "hash-object", "-t", "commit", "-w", "signed").Trim();
+        var signed = copy.Git("hash-object", "-t", "commit", "-w", "signed").Trim();
         File.Delete(copy.At("signed"));
-        GitFolder.Git(copy.Root, "reset", "--quiet", "--soft", signed);
+        copy.Git("reset", "--quiet", "--soft", signed);
         foreach (var (key, value) in new[] { ("log.showSignature", "true"), ("gpg.program", copy.At("touch.sh")) })
         {
-            GitFolder.Git(copy.Root, "config", key, value);
+            copy.Git("config", key, value);
         }
 
-        GitFolder.Git(copy.Root, "log", "-1");
+        copy.Git("log", "-1");
         Assert.True(File.Exists(marker), "git itself verifies it");
         File.Delete(marker);
         Assert.Equal(0, History(copy.Root, "SP-0007").Exit);
@@ -162,9 +162,9 @@ public sealed class HistoryTests
     [Fact]
     public void Names_of_authors_are_inert()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Put(copy, Board, Reading, "41.8 µF");
-        GitFolder.Commit(copy.Root, "read \u001b[31magain", "2026-11-21", "R\u001b[2JK");
+        copy.Commit("read \u001b[31magain", "2026-11-21", "R\u001b[2JK");
         var run = History(copy.Root, "SP-0007");
         Assert.DoesNotContain('\u001b', run.Out);
         Assert.DoesNotContain('\u001b', History(copy.Root, "SP-0007", "--form", "json").Out);
@@ -174,7 +174,7 @@ public sealed class HistoryTests
     [Fact]
     public void A_part_that_is_not_there_is_refused_with_the_nearest()
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         var run = History(copy.Root, "SP-0007", "C33");
         Assert.Equal((2, "SP-0007 has no part and no point 'C33', 'C3' is the nearest\n"), (run.Exit, run.Error));
     }
@@ -192,12 +192,15 @@ public sealed class HistoryTests
     public void A_board_alone_is_told_as_it_is_among_all()
     {
         // The short way looks at the commits that can matter to one board, the long way at all of them.
-        using var copy = GitFolder.Committed();
+        using var copy = CollectionCopy.Make();
+        var repository = ScratchRepository.In(copy.Root);
+        repository.Git("init", "--quiet");
+        repository.Commit("as it was");
         var edits = new Edits(7);
         for (var day = 1; day <= (TestExtent.IsAll ? 24 : 8); day++)
         {
             edits.Make(copy);
-            GitFolder.Commit(copy.Root, "edit", $"2026-10-{day:00}");
+            repository.Commit("edit", $"2026-10-{day:00}");
         }
 
         var files = CollectionFolder.Open(copy.Root);
@@ -240,7 +243,7 @@ public sealed class HistoryTests
         "  - date: 2026-10-30\n    by: RK\n    work:\n"
         + string.Concat(Enumerable.Repeat($"      - {{ part: {part}, did: replaced, lot: L-018, polarity: [schematic, continuity to ground plane] }}\n", pieces));
 
-    private static void Put(CollectionCopy copy, string path, string was, string now)
+    private static void Put(ScratchRepository copy, string path, string was, string now)
     {
         var text = copy.Read(path);
         var at = text.IndexOf(was, StringComparison.Ordinal);

@@ -1,4 +1,3 @@
-using Ohmstead.Tests.Comparing;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Publishing;
@@ -78,15 +77,15 @@ public sealed class RepositoryPagesTests
         Assert.All(lines, line => Assert.Equal(lines[0].Length, line.Length));
     }
 
-    private static CollectionCopy Changed(string who)
+    private static ScratchRepository Changed(string who)
     {
-        var copy = GitFolder.Committed();
+        var copy = ScratchRepository.OfDemo();
         copy.Write(Board, copy.Read(Board).Replace("31.8 µF", "41.8 µF", StringComparison.Ordinal));
-        GitFolder.Commit(copy.Root, "read again", "2026-11-21", who);
+        copy.Commit("read again", "2026-11-21", who);
         return copy;
     }
 
-    private static Pages Report(CollectionCopy copy, params string[] words)
+    private static Pages Report(ScratchRepository copy, params string[] words)
     {
         var pages = new Pages(CollectionCopy.Empty());
         var run = Run.Of(["report", copy.Root, "--to", pages.At("site"), "--as-of", "2026-11-25", .. words]);

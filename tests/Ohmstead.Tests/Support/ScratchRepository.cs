@@ -59,10 +59,13 @@ internal sealed class ScratchRepository : IDisposable
     public string Git(params string[] words) => On("2026-11-20", words);
 
     /// <summary>Commits all that lies there, on a day at noon in UTC.</summary>
-    public void Commit(string message, string day = "2026-11-20")
+    /// <param name="message">Its message.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="who">The author; whoever works here when not given.</param>
+    public void Commit(string message, string day = "2026-11-20", string? who = null)
     {
         Git("add", "--all");
-        On(day, "commit", "--quiet", "--allow-empty", "--message", message);
+        On(day, "commit", "--quiet", "--allow-empty", "--author", $"{who ?? By} <who@example.invalid>", "--message", message);
     }
 
     /// <summary>Commits a text on a branch of its own that begins at a commit.</summary>
