@@ -156,6 +156,33 @@ public sealed class CommittedEntriesTests
         Assert.Contains("was rewritten: capacitance said 31.8 µF and says 41.8 µF", Check(copy).Out, StringComparison.Ordinal);
     }
 
+    // A reading rests on the calibration that held on its day: one of the day itself does, as where readings are judged, and the one in
+    // front of it then does not; one of the day behind it came too late.
+    [Theory]
+    [InlineData("2026-02-28", "2026-02-28", true)]
+    [InlineData("2026-02-28", "2026-02-09", false)]
+    [InlineData("2026-03-01", "2026-03-01", false)]
+    [InlineData("2026-03-01", "2026-02-09", true)]
+    public void A_calibration_of_the_very_day_of_a_reading_is_the_one_it_rests_on(string later, string rewritten, bool isHeld)
+    {
+        using var copy = GitFolder.Committed();
+        Edit(
+            copy,
+            "instruments.yaml",
+            "instruments:\n",
+            "instruments:\n  - id: bridge-9\n    what: LCR bridge\n    calibrations:\n"
+                + $"      - {{ date: 2026-02-09, valid: 12 months }}\n      - {{ date: {later}, valid: 12 months }}\n"
+        );
+        Edit(copy, Board, "capacitance: 31.8 µF, esr: 9.4 Ω,", "capacitance: 31.8 µF, esr: 9.4 Ω, instrument: bridge-9,");
+        GitFolder.Commit(copy.Root, "another bridge");
+
+        Edit(copy, "instruments.yaml", $"{{ date: {rewritten}, valid: 12 months }}", $"{{ date: {rewritten}, valid: 24 months }}");
+
+        var told = $"bridge-9 {rewritten}, committed in HEAD (instruments.yaml:";
+        Assert.Equal(isHeld, Check(copy).Out.Contains(told, StringComparison.Ordinal));
+        Assert.Equal(isHeld, Check(copy).Out.Contains("valid said 12 months and says 24 months; reading of C3", StringComparison.Ordinal));
+    }
+
     [Theory]
     [InlineData("--on")]
     [InlineData("--known")]
