@@ -27,8 +27,18 @@ internal sealed class StartCollectionCommand(Terminal terminal)
     };
     private readonly Option<string?> program = new("--program")
     {
-        Description = "The repository from which the workflow builds the program.",
-        HelpName = "OWNER/NAME",
+        Description =
+            "The repository of the program, from whose commit workflows build it; without it no workflow is written. A branch moves, "
+            + "a commit stays.",
+        HelpName = "OWNER/NAME@COMMIT",
+    };
+    private readonly Option<bool> pages = new("--pages")
+    {
+        Description = "Write a workflow that publishes the pages, too. The host must be told once that workflows publish.",
+    };
+    private readonly Option<bool> comments = new("--comments")
+    {
+        Description = "Write a workflow, too, that puts what a pull request changes under it, also where it comes from a fork.",
     };
     private readonly Option<bool> schemas = new("--schemas")
     {
@@ -49,6 +59,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             Examples:
               ohmstead start collection --name "Saltmarsh Point weather collection"
               ohmstead start collection lighthouse --name "Fog signal electronics" --board FS-001
+              ohmstead start collection bells --name "Bell buoys" --program saltmarsh/ohmstead --pages
             """
         )
         {
@@ -56,50 +67,65 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             name,
             board,
             program,
+            pages,
+            comments,
             schemas,
             shared.AsOf,
         };
         command.SetAction(parsed =>
-            shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is { } run
-                ? Start(
-                    Path.GetFullPath(parsed.GetValue(folder)!),
-                    (parsed.GetValue(name)!.Trim(), parsed.GetValue(schemas)),
-                    parsed.GetValue(board),
-                    parsed.GetValue(program) ?? string.Empty,
-                    run.Today
-                )
-                : ExitCode.Usage
+            shared.Read(parsed, terminal.Error, parsed.GetValue(folder)) is { } run ? Start(parsed, run.Today) : ExitCode.Usage
         );
         return command;
     }
 
-    private int Start(string root, (string Name, bool HasSchemas) wanted, string? number, string source, DateOnly today)
+    private int Start(ParseResult parsed, DateOnly today)
     {
-        var (called, hasSchemas) = wanted;
-        var first = number ?? CollectionFiles.FirstNumber(called);
+        var root = Path.GetFullPath(parsed.GetValue(folder)!);
+        var called = parsed.GetValue(name)!.Trim();
+        var first = parsed.GetValue(board) ?? CollectionFiles.FirstNumber(called);
         var fault =
             called.Length == 0 ? "the name of a collection is empty; write --name \"Saltmarsh Point weather collection\""
             : called.Any(char.IsControl) ? "the name of a collection has a control character; write it on one line"
             : NameRules.Fault(first) is { } problem ? $"'{first}' cannot be the number of a board: {problem}"
-            : source.Length > 0 && !IsRepository(source) ? $"'{source}' names no repository; write --program OWNER/NAME"
             : File.Exists(root) ? $"'{root}' is a file; name a folder"
             : null;
         if (fault is not null)
         {
-            terminal.Error.WriteLine(Printable.Escape(fault));
-            return ExitCode.Usage;
+            return Refuse(fault);
+        }
+
+        var (hasPages, hasComments) = (parsed.GetValue(pages), parsed.GetValue(comments));
+        HostedCollection? hosted = null;
+        if (parsed.GetValue(program) is { } named)
+        {
+            if (!ProgramSource.Read(named).Is(out var source, out var why))
+            {
+                return Refuse(why);
+            }
+
+            hosted = new(source, BranchOf(root), hasPages, hasComments);
+        }
+        else if (hasPages || hasComments)
+        {
+            return Refuse("nothing says where workflows have the program from; write --program OWNER/NAME@COMMIT");
         }
 
         var hasBoards = Directory.Exists(root) && CollectionFolder.Open(root).Boards.Count > 0;
         var above = RepositoryAbove(root);
         var files = CollectionFiles
-            .List(called, hasBoards ? null : first, today, hasSchemas)
-            .Concat(above is null ? CollectionFiles.OfRepository(source, BranchOf(root)) : [])
+            .List(called, hasBoards ? null : first, today, parsed.GetValue(schemas))
+            .Concat(above is null ? CollectionFiles.OfRepository(hosted) : [])
             .ToArray();
         NewFiles.LookAt(root, files);
         var left = Write(terminal, root, files);
-        Next(above, source);
+        Next(above, hosted);
         return left > 0 ? ExitCode.Incomplete : ExitCode.Clean;
+    }
+
+    private int Refuse(string problem)
+    {
+        terminal.Error.WriteLine(Printable.Escape(problem));
+        return ExitCode.Usage;
     }
 
     /// <summary>Writes files that are not there yet, and says what became of each.</summary>
@@ -124,7 +150,7 @@ internal sealed class StartCollectionCommand(Terminal terminal)
         return left;
     }
 
-    private void Next(string? above, string source)
+    private void Next(string? above, HostedCollection? hosted)
     {
         if (above is not null)
         {
@@ -136,19 +162,26 @@ internal sealed class StartCollectionCommand(Terminal terminal)
 
         terminal.Out.WriteLine("to check every commit: git config core.hooksPath .githooks");
         terminal.Out.WriteLine("to merge what two people enter by what it says: ohmstead settle --set-up");
-        if (source.Length == 0)
+        if (hosted is null)
         {
             terminal.Out.WriteLine(
-                "for the workflow: write the owner/name of the repository that holds the program into PROGRAM of "
-                    + $"{CollectionFiles.Workflow}"
+                "no workflow: nothing says where the host has the program from; once that is known, the same again with "
+                    + "--program OWNER/NAME@COMMIT"
             );
         }
-    }
+        else if (!hosted.Program.IsCommit)
+        {
+            terminal.Out.WriteLine(
+                $"the workflows follow '{hosted.Program.Revision}' of {hosted.Program.Repository}, which may move; --program "
+                    + $"{hosted.Program.Repository}@COMMIT stays with one"
+            );
+        }
 
-    private static bool IsRepository(string text) =>
-        text.Split('/') is [{ Length: > 0 } owner, { Length: > 0 } called]
-        && (owner + called).All(letter => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.')
-        && char.IsAsciiLetterOrDigit(owner[0]);
+        if (hosted is { HasPages: true })
+        {
+            terminal.Out.WriteLine("for the pages: choose GitHub Actions as their source in the repository's settings");
+        }
+    }
 
     // The folder of a repository that lies further up; a repository of the collection's own is not one.
     /// <summary>The branch that a repository stands on, also before its first commit; main where there is none yet.</summary>

@@ -15,22 +15,21 @@ internal sealed record StartingFile(string Path, string Text, bool IsProgram = f
 /// know.</summary>
 internal static class CollectionFiles
 {
-    /// <summary>The path of the workflow.</summary>
-    public const string Workflow = ".github/workflows/collection.yml";
-
     /// <summary>What a repository looks for at its own root; left out where the collection lies inside a repository.</summary>
-    /// <param name="program">owner/name of the repository from which a workflow builds the program; empty when not known yet.</param>
-    /// <param name="branch">The branch whose pages are published.</param>
-    public static IReadOnlyList<StartingFile> OfRepository(string program, string branch) =>
-        [
-            new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true),
-            new(
-                Workflow,
-                Template("collection.yml")
-                    .Replace("{{program}}", program.Length == 0 ? "\"\"" : program, StringComparison.Ordinal)
-                    .Replace("{{branch}}", FlowText.Scalar(branch), StringComparison.Ordinal)
-            ),
-        ];
+    /// <param name="workflows">What its host is to do; null for a hook alone.</param>
+    public static IReadOnlyList<StartingFile> OfRepository(HostedCollection? workflows) =>
+        [new(".githooks/pre-commit", Template("pre-commit"), IsProgram: true), .. workflows is null ? [] : Workflows(workflows)];
+
+    private static IEnumerable<StartingFile> Workflows(HostedCollection wanted) =>
+        new[] { "collection.yml", wanted.HasPages ? "pages.yml" : null, wanted.HasComments ? "comments.yml" : null }
+            .OfType<string>()
+            .Select(file => new StartingFile(
+                ".github/workflows/" + file,
+                Template(file)
+                    .Replace("{{program}}", wanted.Program.Repository, StringComparison.Ordinal)
+                    .Replace("{{revision}}", wanted.Program.Revision, StringComparison.Ordinal)
+                    .Replace("{{branch}}", FlowText.Scalar(wanted.Branch), StringComparison.Ordinal)
+            ));
 
     /// <summary>Everything else.</summary>
     /// <param name="name">The name of the collection.</param>

@@ -82,9 +82,10 @@ public sealed class StartCollectionCommandTests
         using var folder = CollectionCopy.Empty();
         folder.Write(".git/HEAD", "ref: refs/heads/trunk\n");
 
-        Start(folder);
+        Start(folder, "--program", "saltmarsh/ohmstead", "--pages");
 
         Assert.Contains("branches: [trunk]", folder.Read(".github/workflows/collection.yml"), StringComparison.Ordinal);
+        Assert.Contains("branches: [trunk]", folder.Read(".github/workflows/pages.yml"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -96,7 +97,6 @@ public sealed class StartCollectionCommandTests
 
         Assert.Contains("*-sheet.html\n*.ics\n", folder.Read(".gitignore"), StringComparison.Ordinal);
         Assert.Contains("*.ics -text\n", folder.Read(".gitattributes"), StringComparison.Ordinal);
-        Assert.Contains("branches: [main]", folder.Read(".github/workflows/collection.yml"), StringComparison.Ordinal);
         Assert.DoesNotContain(": > ", folder.Read(".githooks/pre-commit"), StringComparison.Ordinal);
     }
 
@@ -152,8 +152,8 @@ public sealed class StartCollectionCommandTests
         using var folder = CollectionCopy.Empty();
         Start(folder);
         var files = Directory.GetFiles(folder.Root, "*", SearchOption.AllDirectories);
-        // The workflow is the longest of them; the schemas were five thousand lines.
-        Assert.InRange(files.Sum(file => File.ReadAllLines(file).Length), 100, 250);
+        // The schemas were five thousand lines.
+        Assert.InRange(files.Sum(file => File.ReadAllLines(file).Length), 80, 200);
         Assert.All(files, file => Assert.DoesNotContain("$schema", File.ReadAllText(file), StringComparison.Ordinal));
         Assert.StartsWith("---\nboard: FS-0001\n", folder.Read("boards/FS-0001.md"), StringComparison.Ordinal);
         Assert.StartsWith("# The drawer and what is on order.", folder.Read("stock.yaml"), StringComparison.Ordinal);
@@ -201,14 +201,75 @@ public sealed class StartCollectionCommandTests
     }
 
     [Fact]
-    public void The_workflow_names_where_the_program_is_built_from_and_never_a_variable_that_forks_do_not_get()
+    public void A_workflow_of_a_dozen_lines_names_where_the_program_is_and_never_a_variable_that_forks_do_not_get()
     {
         using var folder = CollectionCopy.Empty();
-        Assert.Equal(0, Run.Of("start", "collection", folder.Root, "--name", Name, "--program", "saltmarsh/ohmstead").Exit);
+        var run = Start(folder, "--program", "saltmarsh/ohmstead@0123456789abcdef0123456789abcdef01234567");
+        Assert.Equal(0, run.Exit);
         var workflow = folder.Read(".github/workflows/collection.yml");
-        Assert.Contains("\n  PROGRAM: saltmarsh/ohmstead\n", workflow, StringComparison.Ordinal);
+        Assert.Contains(
+            "\n      - uses: saltmarsh/ohmstead/.github/actions/records@0123456789abcdef0123456789abcdef01234567\n",
+            workflow,
+            StringComparison.Ordinal
+        );
+        Assert.InRange(workflow.Split('\n').Count(line => line.Length > 0 && line[0] != '#'), 8, 13);
         Assert.DoesNotContain("vars.", workflow, StringComparison.Ordinal);
-        Assert.Equal(2, Run.Of("start", "collection", folder.Root, "--name", Name, "--program", "x; rm").Exit);
+        Assert.DoesNotContain("may move", run.Out, StringComparison.Ordinal);
+        Assert.Equal(["collection.yml"], Workflows(folder));
+    }
+
+    [Fact]
+    public void A_branch_of_the_program_is_said_to_move()
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Start(folder, "--program", "saltmarsh/ohmstead", "--comments");
+        Assert.Contains(
+            "the workflows follow 'main' of saltmarsh/ohmstead, which may move; --program saltmarsh/ohmstead@COMMIT stays with one\n",
+            run.Out,
+            StringComparison.Ordinal
+        );
+        Assert.Equal(["collection.yml", "comments.yml"], Workflows(folder));
+        Assert.Contains("/.github/actions/comment@main\n", folder.Read(".github/workflows/comments.yml"), StringComparison.Ordinal);
+    }
+
+    // A workflow that cannot know where the program is would be red, or green for nothing.
+    [Fact]
+    public void Where_nobody_knows_where_the_program_is_no_workflow_is_written_and_it_is_written_once_that_is_known()
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Start(folder);
+        Assert.False(Directory.Exists(folder.At(".github")));
+        Assert.Contains("no workflow: nothing says where the host has the program from", run.Out, StringComparison.Ordinal);
+        var again = Start(folder, "--program", "saltmarsh/ohmstead", "--pages");
+        Assert.Equal(0, again.Exit);
+        Assert.Equal(["collection.yml", "pages.yml"], Workflows(folder));
+        Assert.Contains("for the pages: choose GitHub Actions as their source", again.Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("x; rm", "'x; rm' names no repository; write --program OWNER/NAME@COMMIT")]
+    [InlineData("../..", "'../..' names no repository; write --program OWNER/NAME@COMMIT")]
+    [InlineData("a/b@", "'' is no name of a commit; write --program a/b@COMMIT")]
+    [InlineData("a/b@x y", "'x y' is no name of a commit; write --program a/b@COMMIT")]
+    [InlineData("a/b@-x", "'-x' is no name of a commit; write --program a/b@COMMIT")]
+    [InlineData("a/b@x\n  evil: 1", "'x<U+000A>  evil: 1' is no name of a commit; write --program a/b@COMMIT")]
+    public void A_place_of_the_program_that_would_be_more_than_a_name_is_refused(string program, string fault)
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Start(folder, "--program", program);
+        Assert.Equal((2, fault + "\n"), (run.Exit, run.Error));
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
+    }
+
+    [Theory]
+    [InlineData("--pages")]
+    [InlineData("--comments")]
+    public void What_a_workflow_is_to_do_needs_the_place_of_the_program(string wanted)
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Start(folder, wanted);
+        Assert.Equal((2, "nothing says where workflows have the program from; write --program OWNER/NAME@COMMIT\n"), (run.Exit, run.Error));
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
     }
 
     [Theory]
@@ -221,6 +282,9 @@ public sealed class StartCollectionCommandTests
         Assert.Equal((2, fault + "\n"), (run.Exit, run.Error));
         Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
     }
+
+    private static string?[] Workflows(CollectionCopy folder) =>
+        [.. Directory.GetFiles(folder.At(".github/workflows")).Select(Path.GetFileName).Order(StringComparer.Ordinal)];
 
     private static Run Start(CollectionCopy folder, params string[] more) =>
         Run.Of(["start", "collection", folder.Root, "--name", Name, "--as-of", "2026-11-25", .. more]);

@@ -2,8 +2,8 @@ using System.Text.RegularExpressions;
 
 namespace Ohmstead.Tests.Workflows;
 
-/// <summary>The few expressions our workflows use: names of contexts, texts, and whether two are equal. Any other fails the test that meets
-/// it.</summary>
+/// <summary>The few expressions our workflows use: names of contexts, texts, whether two are equal or not, whether all hold. Any other
+/// fails the test that meets it.</summary>
 /// <param name="known">What each name stands for.</param>
 internal sealed partial class Expressions(IReadOnlyDictionary<string, string> known)
 {
@@ -16,14 +16,27 @@ internal sealed partial class Expressions(IReadOnlyDictionary<string, string> kn
 
     private string Value(string expression)
     {
+        if (expression.Split(" && ") is { Length: > 1 } all)
+        {
+            return all.All(one => Value(one) == "true") ? "true" : "false";
+        }
+
+        // The host compares texts without regard to case.
         if (expression.Split(" == ") is [var left, var right])
         {
-            // The host compares texts without regard to case.
             return string.Equals(Value(left), Value(right), StringComparison.OrdinalIgnoreCase) ? "true" : "false";
         }
 
-        return Quoted.Match(expression) is { Success: true } text ? text.Groups[1].Value
+        if (expression.Split(" != ") is [var one, var other])
+        {
+            return string.Equals(Value(one), Value(other), StringComparison.OrdinalIgnoreCase) ? "false" : "true";
+        }
+
+        return expression == "always()" ? "true"
+            : Quoted.Match(expression) is { Success: true } text ? text.Groups[1].Value
             : known.TryGetValue(expression, out var value) ? value
+            // What a step did not say is nothing.
+            : Output.IsMatch(expression) ? string.Empty
             : throw new InvalidOperationException($"no test knows the expression '{expression}'");
     }
 
@@ -32,4 +45,7 @@ internal sealed partial class Expressions(IReadOnlyDictionary<string, string> kn
 
     [GeneratedRegex("^'([^']*)'$")]
     private static partial Regex Quoted { get; }
+
+    [GeneratedRegex(@"^steps\.[a-z-]+\.outputs\.[a-z_-]+$")]
+    private static partial Regex Output { get; }
 }

@@ -34,6 +34,12 @@ internal sealed record JobRun(string Workspace, string Temp)
             ]
             : [];
 
+    /// <summary>What was written for people to read, of all steps together.</summary>
+    public string Summary { get; set; } = string.Empty;
+
+    /// <summary>The files that were kept, each by the name it is kept under.</summary>
+    public Dictionary<string, string> Kept { get; } = new(StringComparer.Ordinal);
+
     /// <summary>The folder that was handed on to be published, or null.</summary>
     public string? Artifact { get; set; }
 

@@ -19,13 +19,14 @@ public sealed class ProjectWorkflowTests
             ("check", JobEnd.Succeeded),
             Assert.Single(jobs.Select(job => (job.Key, job.Value.End)), job => job.End != JobEnd.Skipped)
         );
-        Assert.DoesNotContain("::error", jobs["check"].Script("Check the records").Out, StringComparison.Ordinal);
+        Assert.DoesNotContain("::error", jobs["check"].Script("The records").Out, StringComparison.Ordinal);
         var parent = repository.Git("rev-parse", "HEAD~1").Trim();
         Assert.Equal(
             [
                 "base: " + Published,
                 $"proposed: dotnet TEMP/ohmstead/ohmstead.dll changes {parent} HEAD --in records --form markdown",
-                $"proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough --since {parent}",
+                $"proposed: dotnet TEMP/ohmstead/ohmstead.dll check records --form annotations --thorough --since {parent} --also "
+                    + "sarif=TEMP/findings.sarif",
             ],
             jobs["check"].Calls
         );
@@ -43,7 +44,7 @@ public sealed class ProjectWorkflowTests
             Array.FindIndex(repository.Read("records/boards/SP-0008.md").Split('\n'), text =>
                 text.Contains("PO-0B", StringComparison.Ordinal)
             ) + 1;
-        var run = check.Script("Check the records");
+        var run = check.Script("The records");
         Assert.Equal((JobEnd.Failed, 1), (check.End, run.Exit));
         Assert.Contains(
             FormattableString.Invariant($"::error file=records/boards/SP-0008.md,line={line},col="),
@@ -129,10 +130,7 @@ public sealed class ProjectWorkflowTests
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the steps with bash");
         var repository = ScratchRepository.Empty();
-        foreach (var path in new[] { "global.json", "src/Ohmstead/Ohmstead.csproj" })
-        {
-            Write(repository, path, File.ReadAllText(ProjectFolder.At(path)));
-        }
+        ProgramRepository.Put(repository);
 
         CollectionCopy.Put(Path.Combine(repository.Root, "records"));
         repository.Commit("main");

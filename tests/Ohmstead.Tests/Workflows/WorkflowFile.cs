@@ -25,6 +25,29 @@ internal sealed record WorkflowFile(YamlMappingNode Root)
     }
 }
 
+/// <summary>An action made of steps, as its file says it.</summary>
+internal sealed record ActionFile(YamlMappingNode Root)
+{
+    /// <summary>What each input is when it is not given.</summary>
+    public IReadOnlyDictionary<string, string> Inputs => Of("inputs", "default");
+
+    /// <summary>The expression of each output.</summary>
+    public IReadOnlyDictionary<string, string> Outputs => Of("outputs", "value");
+
+    public IReadOnlyList<WorkflowStep> Steps =>
+        [.. ((YamlSequenceNode)Root.Mapping("runs")["steps"]).Select(step => new WorkflowStep((YamlMappingNode)step))];
+
+    public static ActionFile Read(string path) => new(WorkflowFile.Parse(File.ReadAllText(path)).Root);
+
+    private Dictionary<string, string> Of(string key, string part) =>
+        Root.Mapping(key)
+            .Children.ToDictionary(
+                entry => entry.Key.ToString(),
+                entry => ((YamlMappingNode)entry.Value).Text(part) ?? string.Empty,
+                StringComparer.Ordinal
+            );
+}
+
 /// <summary>One job.</summary>
 internal sealed record WorkflowJob(string Name, YamlMappingNode Node)
 {

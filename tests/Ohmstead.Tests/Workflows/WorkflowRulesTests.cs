@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using Ohmstead.Starting;
 using Ohmstead.Tests.Support;
 
@@ -5,23 +6,51 @@ namespace Ohmstead.Tests.Workflows;
 
 /// <summary>What holds for every workflow, the project's own and the one a collection begins with: little is allowed, and everything used
 /// is known.</summary>
-public sealed class WorkflowRulesTests
+public sealed partial class WorkflowRulesTests
 {
-    public static TheoryData<string> Workflows => ["build.yml", "collection.yml", "fuzz.yml", "a collection's"];
+    private const string Started = "started/";
+    private const string Commit = "0123456789abcdef0123456789abcdef01234567";
 
-    public static TheoryData<string> ForPullRequests => ["build.yml", "collection.yml", "a collection's"];
+    public static TheoryData<string> Workflows =>
+        ["build.yml", "collection.yml", "fuzz.yml", "started/collection.yml", "started/pages.yml", "started/comments.yml"];
+
+    public static TheoryData<string> ForPullRequests => ["build.yml", "collection.yml", "started/collection.yml"];
+
+    public static TheoryData<string> WithScripts => ["build.yml", "collection.yml", "fuzz.yml", "started/pages.yml"];
+
+    public static TheoryData<string> Actions => [.. ProgramRepository.Actions];
 
     [Theory]
     [MemberData(nameof(Workflows))]
-    public void The_token_reads_and_only_publishing_may_do_more(string name)
+    public void The_token_reads_and_only_publishing_and_commenting_may_do_more(string name)
     {
         var workflow = Read(name);
-        Assert.Equal(new Dictionary<string, string>(StringComparer.Ordinal) { ["contents"] = "read" }, workflow.Permissions);
+        var isComments = name == "started/comments.yml";
+        Assert.Equal(
+            isComments ? [] : new Dictionary<string, string>(StringComparer.Ordinal) { ["contents"] = "read" },
+            workflow.Permissions
+        );
         foreach (var job in workflow.Jobs.Where(job => job.Permissions is not null))
         {
-            Assert.Equal(["id-token", "pages"], job.Permissions!.Keys.Order(StringComparer.Ordinal));
-            Assert.Equal(KnownActions.DeployPages, Assert.Single(job.Steps).Uses);
+            // Whoever may write runs one action, and checks nothing out.
+            Assert.Equal(
+                isComments ? ["actions: read", "pull-requests: write"] : ["id-token: write", "pages: write"],
+                job.Permissions!.Select(pair => $"{pair.Key}: {pair.Value}").Order(StringComparer.Ordinal)
+            );
+            Assert.Equal(
+                isComments ? $"{ProgramRepository.Name}/.github/actions/comment@{Commit}" : KnownActions.DeployPages,
+                Assert.Single(job.Steps).Uses
+            );
         }
+    }
+
+    [Fact]
+    public void Comments_are_made_of_pull_requests_alone_and_by_the_main_branch()
+    {
+        var workflow = Read("started/comments.yml");
+        Assert.Equal("{ { workflow_run, { { workflows, [ collection ] }, { types, [ completed ] } } } }", workflow.Events.ToString());
+        Assert.Equal("github.event.workflow_run.event == 'pull_request'", Assert.Single(workflow.Jobs).Condition);
+        Assert.Equal("collection", Read("started/collection.yml").Root.Text("name"));
     }
 
     [Theory]
@@ -40,12 +69,10 @@ public sealed class WorkflowRulesTests
     [Theory]
     [MemberData(nameof(Workflows))]
     public void Every_action_is_a_known_one_with_inputs_that_it_documents(string name) =>
-        Assert.All(Read(name).Jobs.SelectMany(job => job.Steps).Where(step => step.Uses is not null), step =>
-            Assert.Empty(step.With.Keys.Except(Assert.Contains(step.Uses!, (IReadOnlyDictionary<string, string[]>)KnownActions.Inputs)))
-        );
+        Assert.All(Read(name).Jobs.SelectMany(job => job.Steps), Documented);
 
     [Theory]
-    [MemberData(nameof(Workflows))]
+    [MemberData(nameof(WithScripts))]
     public void Scripts_run_under_a_shell_that_stops_at_the_first_failure_and_hold_no_expression_of_the_host(string name)
     {
         var workflow = Read(name);
@@ -54,6 +81,53 @@ public sealed class WorkflowRulesTests
             Assert.DoesNotContain("${{", step.Run, StringComparison.Ordinal)
         );
     }
+
+    // A script of an action is a file of its own, which these tests run; its inputs come by the environment.
+    [Theory]
+    [MemberData(nameof(Actions))]
+    public void A_step_of_an_action_runs_a_file_under_such_a_shell_or_a_known_action(string name)
+    {
+        var action = ActionFile.Read(ProjectFolder.At($".github/actions/{name}/action.yml"));
+        Assert.All(action.Steps, Documented);
+        Assert.All(action.Steps.Where(step => step.Run is not null), step =>
+        {
+            Assert.Equal("bash", step.Shell);
+            var script = Assert.Single(ScriptOfAction().Matches(step.Run!)).Groups[1].Value;
+            var path = ProjectFolder.At($".github/actions/{name}/{script}");
+            Assert.StartsWith("#!/usr/bin/env bash\n", File.ReadAllText(path), StringComparison.Ordinal);
+            Assert.Contains("\nset -euo pipefail\n", File.ReadAllText(path), StringComparison.Ordinal);
+            Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(path).HasFlag(UnixFileMode.UserExecute));
+        });
+        Assert.All(
+            File.ReadAllLines(ProjectFolder.At($".github/actions/{name}/action.yml")).Where(line => line.Contains("uses: ")),
+            Pinned
+        );
+    }
+
+    [GeneratedRegex("^\"\\$GITHUB_ACTION_PATH/([a-z]+\\.sh)\"$")]
+    private static partial Regex ScriptOfAction();
+
+    // Its inputs, and that it is there: an action of our own, or one of others that is known.
+    private static void Documented(WorkflowStep step)
+    {
+        if (step.Uses is not { } uses)
+        {
+            return;
+        }
+
+        var own = uses.IndexOf("/.github/actions/", StringComparison.Ordinal);
+        var inputs =
+            own >= 0
+                ? ActionFile.Read(ProjectFolder.At(uses[(own + 1)..].Split('@')[0] + "/action.yml")).Inputs.Keys
+                : Assert.Contains(uses, (IReadOnlyDictionary<string, string[]>)KnownActions.Inputs);
+        Assert.Empty(step.With.Keys.Except(inputs));
+    }
+
+    private static void Pinned(string line) =>
+        Assert.Matches(
+            "uses: ([a-z-]+/[a-z-]+@[0-9a-f]{40} # v[0-9]+\\.[0-9]+\\.[0-9]+|[a-z./-]*/\\.github/actions/[a-z]+(@[0-9a-f]{40})?)$",
+            line
+        );
 
     [Fact]
     public void Fuzzing_looks_at_the_main_branch_alone_and_every_week()
@@ -109,7 +183,7 @@ public sealed class WorkflowRulesTests
     {
         var lines = Text(name).Split('\n').Where(line => line.Contains("uses: ", StringComparison.Ordinal)).ToList();
         Assert.NotEmpty(lines);
-        Assert.All(lines, line => Assert.Matches("uses: [a-z-]+/[a-z-]+@[0-9a-f]{40} # v[0-9]+\\.[0-9]+\\.[0-9]+$", line));
+        Assert.All(lines, Pinned);
     }
 
     [Theory]
@@ -120,8 +194,13 @@ public sealed class WorkflowRulesTests
         Assert.All(Read(name).Jobs, job => Assert.False(string.IsNullOrEmpty(job.Node.Text("name"))));
 
     internal static string Text(string name) =>
-        name == "a collection's"
-            ? Assert.Single(CollectionFiles.OfRepository("saltmarsh/ohmstead", "main"), file => file.Path == CollectionFiles.Workflow).Text
+        name.StartsWith(Started, StringComparison.Ordinal)
+            ? Assert
+                .Single(
+                    CollectionFiles.OfRepository(new(new(ProgramRepository.Name, Commit), "main", HasPages: true, HasComments: true)),
+                    file => file.Path == ".github/workflows/" + name[Started.Length..]
+                )
+                .Text
             : File.ReadAllText(ProjectFolder.At(".github/workflows/" + name));
 
     internal static WorkflowFile Read(string name) => WorkflowFile.Parse(Text(name));

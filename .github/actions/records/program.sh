@@ -1,0 +1,71 @@
+#!/usr/bin/env bash
+# Obtains the program and puts it on the path of the steps that follow: built from the commit of this action, or an archive of a release, of
+# which nothing is run or unpacked before its SHA-256 is the one that was meant.
+#   FROM_SOURCE  true to build it
+#   RELEASE      the address of the folder with the archives
+#   SHA256       the SHA-256 of the archive; that of SHA256SUMS beside it when empty
+set -euo pipefail
+
+refuse() {
+  echo "::error::$1"
+  exit 1
+}
+
+bin=$RUNNER_TEMP/ohmstead-bin
+mkdir -p "$bin"
+
+if [ "$FROM_SOURCE" = true ]; then
+  # From its own folder: a global.json or a nuget.config that lies in the collection says nothing here.
+  cd "$GITHUB_ACTION_PATH/../../.."
+  dotnet publish src/Ohmstead --configuration Release --output "$RUNNER_TEMP/ohmstead"
+  printf '#!/bin/sh\nexec dotnet "$RUNNER_TEMP/ohmstead/ohmstead.dll" "$@"\n' > "$bin/ohmstead"
+  chmod +x "$bin/ohmstead"
+  echo "$bin" >> "$GITHUB_PATH"
+  exit 0
+fi
+
+[ -n "$RELEASE" ] ||
+  refuse "no release of the program is published yet: write 'from-source: true' for this action, or name the folder of one by 'release'"
+[[ "$RELEASE" == https://* ]] || refuse "'release' is no address: write the https address of the folder that holds the archives"
+
+case "${RUNNER_OS:-}-${RUNNER_ARCH:-}" in
+  Linux-X64) machine=linux-x64 ;;
+  Linux-ARM64) machine=linux-arm64 ;;
+  macOS-ARM64) machine=osx-arm64 ;;
+  Windows-X64) machine=win-x64 ;;
+  *) refuse "no archive is made for this runner: write 'from-source: true' for this action" ;;
+esac
+
+archive=ohmstead-$machine.tar.gz
+got=$RUNNER_TEMP/$archive
+
+fetch() {
+  curl --fail --silent --show-error --location --proto '=https' --proto-redir '=https' --retry 3 --max-filesize 268435456 \
+    --output "$2" "${RELEASE%/}/$1" || refuse "$1 could not be fetched from the release; see the line above"
+}
+
+sum() {
+  if command -v sha256sum > /dev/null; then sha256sum < "$1"; else shasum -a 256 < "$1"; fi | cut -d ' ' -f 1
+}
+
+fetch "$archive" "$got"
+wanted=$SHA256
+if [ -z "$wanted" ]; then
+  fetch SHA256SUMS "$RUNNER_TEMP/SHA256SUMS"
+  wanted=$(awk -v name="$archive" '$2 == name || $2 == "*" name { print $1 }' "$RUNNER_TEMP/SHA256SUMS")
+fi
+
+# Two sums of one name are none.
+[[ "$wanted" =~ ^[0-9a-f]{64}$ ]] || {
+  rm -f "$got"
+  refuse "no SHA-256 is known of $archive: sixty-four small hexadecimal digits were expected, in 'sha256' or once in SHA256SUMS"
+}
+is=$(sum "$got")
+[ "$is" = "$wanted" ] || {
+  rm -f "$got"
+  refuse "$archive is not the one that was meant: its SHA-256 is $is and $wanted was expected; nothing of it was unpacked"
+}
+
+tar -xzf "$got" -C "$bin"
+[ -x "$bin/ohmstead" ] || [ -x "$bin/ohmstead.exe" ] || refuse "$archive holds no program 'ohmstead'"
+echo "$bin" >> "$GITHUB_PATH"
