@@ -24,6 +24,9 @@ internal sealed partial class DemoPeople : IDisposable
     /// <summary>The days of the pair.</summary>
     public static IReadOnlyList<string> AllDays => Days;
 
+    /// <summary>The copy that they work on.</summary>
+    public CollectionCopy Copy => copy;
+
     /// <summary>How often each command wrote something.</summary>
     public SortedDictionary<string, int> Done { get; } = new(StringComparer.Ordinal);
 
