@@ -19,6 +19,7 @@ internal static class GitProgram
         File.Exists(path)
         && (
             OperatingSystem.IsWindows()
-            || (File.GetUnixFileMode(path) & (UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute)) != 0
+            || (File.GetUnixFileMode(path) & (UnixFileMode.UserExecute | UnixFileMode.GroupExecute | UnixFileMode.OtherExecute))
+                != UnixFileMode.None
         );
 }

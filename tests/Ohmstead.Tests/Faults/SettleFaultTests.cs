@@ -1,4 +1,3 @@
-using Ohmstead.Tests.Merging;
 using Ohmstead.Tests.Support;
 using static Ohmstead.Tests.Merging.TwoPeople;
 

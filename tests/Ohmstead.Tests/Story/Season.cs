@@ -94,7 +94,7 @@ internal sealed class Season : IDisposable
     /// <summary>What a check says on a day of the past.</summary>
     public string Check(params string[] day) => Told(["check", git.Root, .. day]);
 
-    /// <summary>Lines of the record, from one to another.</summary>
+    /// <summary>The lines on which its visits begin.</summary>
     public string[] Bench =>
         [.. git.Read($"boards/{Board}.md").Split('\n').Where(line => line.StartsWith("  - date: ", StringComparison.Ordinal))];
 
