@@ -25,7 +25,11 @@ internal static class ContentNames
         return (For(was, isSha256, workers), For(now, isSha256, workers));
     }
 
-    private static FrozenDictionary<string, string> For(ComparedSide side, bool isSha256, int workers)
+    /// <summary>The names of one state by path; a file that cannot be read has none.</summary>
+    /// <param name="side">The state.</param>
+    /// <param name="isSha256">True to name by SHA-256.</param>
+    /// <param name="workers">How many workers there may be.</param>
+    public static FrozenDictionary<string, string> For(ComparedSide side, bool isSha256, int workers)
     {
         string[] paths =
         [

@@ -165,7 +165,7 @@ public sealed class CommittedEntriesTests
     [InlineData("2026-03-01", "2026-02-09", true)]
     public void A_calibration_of_the_very_day_of_a_reading_is_the_one_it_rests_on(string later, string rewritten, bool isHeld)
     {
-        using var copy = GitFolder.Committed();
+        using var copy = ScratchRepository.OfDemo();
         Edit(
             copy,
             "instruments.yaml",
@@ -174,7 +174,7 @@ public sealed class CommittedEntriesTests
                 + $"      - {{ date: 2026-02-09, valid: 12 months }}\n      - {{ date: {later}, valid: 12 months }}\n"
         );
         Edit(copy, Board, "capacitance: 31.8 µF, esr: 9.4 Ω,", "capacitance: 31.8 µF, esr: 9.4 Ω, instrument: bridge-9,");
-        GitFolder.Commit(copy.Root, "another bridge");
+        copy.Commit("another bridge");
 
         Edit(copy, "instruments.yaml", $"{{ date: {rewritten}, valid: 12 months }}", $"{{ date: {rewritten}, valid: 24 months }}");
 

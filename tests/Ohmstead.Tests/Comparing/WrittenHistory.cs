@@ -217,7 +217,7 @@ internal sealed partial class WrittenHistory : IDisposable
     // All commits at once, by the stream that Git takes histories in.
     private void Commit()
     {
-        GitFolder.Git(Root, "init", "--quiet");
+        ScratchRepository.In(Root).Git("init", "--quiet");
         var start = new ProcessStartInfo("git", ["fast-import", "--quiet"])
         {
             UseShellExecute = false,
@@ -250,7 +250,7 @@ internal sealed partial class WrittenHistory : IDisposable
             Assert.Equal(0, process.ExitCode);
         }
 
-        Commits = GitFolder.Git(Root, "rev-list", "--reverse", "refs/heads/main").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Commits = ScratchRepository.In(Root).Git("rev-list", "--reverse", "refs/heads/main").Split('\n', StringSplitOptions.RemoveEmptyEntries);
     }
 
     private static void Write(Stream stream, FormattableString text) =>

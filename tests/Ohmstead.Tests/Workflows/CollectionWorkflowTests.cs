@@ -14,7 +14,7 @@ public sealed class CollectionWorkflowTests
     {
         Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the steps with bash");
         using var program = ProgramRepository.Make();
-        using var collection = ScratchRepository.Make();
+        using var collection = ScratchRepository.Empty();
         Start(collection, program, "Fog signals");
         collection.Commit("start");
         using var host = await RunAsync(collection, program, "collection.yml", HostEvent.Push(collection));

@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
@@ -369,7 +368,7 @@ public sealed class CommentActionTests
         {
             Before = Files();
             using var program = ProgramRepository.Make();
-            using var collection = ScratchRepository.Make();
+            using var collection = ScratchRepository.Empty();
             File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: x\n");
             collection.Commit("main");
             var text = WorkflowRulesTests.Text("started/comments.yml");

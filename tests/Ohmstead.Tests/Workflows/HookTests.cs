@@ -1,6 +1,5 @@
 using System.Text.RegularExpressions;
 using Ohmstead.Starting;
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 using YamlDotNet.RepresentationModel;
 
@@ -138,7 +137,7 @@ public sealed class HookTests
         public Hooked()
         {
             Assert.SkipWhen(OperatingSystem.IsWindows(), "runs the hook with a shell");
-            Repository = ScratchRepository.Make();
+            Repository = ScratchRepository.Empty();
             tools.Write("program", Program);
             tools.Write("pre-commit", Assert.Single(CollectionFiles.OfRepository(null)).Text);
         }

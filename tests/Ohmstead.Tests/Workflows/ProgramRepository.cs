@@ -1,4 +1,3 @@
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
@@ -19,7 +18,7 @@ internal static class ProgramRepository
 
     public static ScratchRepository Make()
     {
-        var repository = ScratchRepository.Make();
+        var repository = ScratchRepository.Empty();
         Put(repository);
         repository.Commit("program");
         return repository;

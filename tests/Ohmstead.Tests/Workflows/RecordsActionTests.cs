@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Security.Cryptography;
-using Ohmstead.Tests.Story;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Workflows;
@@ -163,7 +162,7 @@ public sealed class RecordsActionTests
         public async Task<WorkflowHost> RunAsync(string with, bool isPullRequest = false)
         {
             using var program = ProgramRepository.Make();
-            using var collection = ScratchRepository.Make();
+            using var collection = ScratchRepository.Empty();
             File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: x\n");
             collection.Commit("main");
             File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: y\n");
