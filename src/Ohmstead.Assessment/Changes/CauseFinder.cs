@@ -94,7 +94,10 @@ public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnl
     private ImmutableArray<InputKind> Candidates(BoardTwice board, IReadOnlyList<InputDifference> own)
     {
         var designs = new[] { board.Was.Board.Design?.Value, board.Now.Board.Design?.Value };
-        var isWrittenOtherwise = !board.Was.Found.Select(BoardComparer.Told).Order().SequenceEqual(board.Now.Found.Select(BoardComparer.Told).Order());
+        var isWrittenOtherwise = !board
+            .Was.Found.Select(BoardComparer.Told)
+            .Order()
+            .SequenceEqual(board.Now.Found.Select(BoardComparer.Told).Order());
         var kinds = own.Select(one => one.Kind)
             .Concat(isWrittenOtherwise ? [InputKind.Record] : [])
             .Concat(shared.Where(one => one.Kind != InputKind.Design || Concerns(one, designs)).Select(one => one.Kind))

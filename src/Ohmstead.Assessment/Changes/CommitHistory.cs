@@ -33,4 +33,9 @@ public sealed record EntryOrigin(RecordEntry Entry, CommitNote? First, CommitNot
 /// <param name="Steps">The commits that changed its meaning, the latest first.</param>
 /// <param name="Entries">Who first wrote its readings, proofs, findings, work and decisions, in the order of the record.</param>
 /// <param name="Begins">The commit at which the history of this clone begins, where the board is older than that; null otherwise.</param>
-public sealed record CommitHistory(string Number, ImmutableArray<HistoryStep> Steps, ImmutableArray<EntryOrigin> Entries, CommitNote? Begins);
+public sealed record CommitHistory(
+    string Number,
+    ImmutableArray<HistoryStep> Steps,
+    ImmutableArray<EntryOrigin> Entries,
+    CommitNote? Begins
+);

@@ -52,8 +52,7 @@ public static class HistoryLines
 
     private static bool IsOf(Change change, string place) => change.Place == place;
 
-    private static bool IsOf(EntryDifference entry, string place) =>
-        entry.Entry.Of.Split(' ').Contains(place, StringComparer.Ordinal);
+    private static bool IsOf(EntryDifference entry, string place) => entry.Entry.Of.Split(' ').Contains(place, StringComparer.Ordinal);
 
     private static string? Beginning(BoardChanges changes) =>
         changes.Was is null ? $"came into the records: {changes.State ?? "cannot be read"}"

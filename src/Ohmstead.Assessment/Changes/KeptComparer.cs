@@ -2,8 +2,8 @@ using System.Collections.Immutable;
 
 namespace Ohmstead.Assessment.Changes;
 
-/// <summary>Holds what a program judges against what an earlier one judged of the same records on the same day: whatever differs follows from
-/// the program.</summary>
+/// <summary>Holds what a program judges against what an earlier one judged of the same records on the same day: whatever differs follows
+/// from the program.</summary>
 public static class KeptComparer
 {
     private static readonly Cause Program = new([InputKind.Program], []);

@@ -64,12 +64,7 @@ public sealed record KeptBoard(
         );
 
     private static KeptVerdict Kept(Verdict verdict, string place, string day) =>
-        new(
-            place,
-            VerdictComparer.About(place, verdict, day),
-            VerdictWords.Describe(verdict.Outcome),
-            VerdictComparer.Told(verdict)
-        );
+        new(place, VerdictComparer.About(place, verdict, day), VerdictWords.Describe(verdict.Outcome), VerdictComparer.Told(verdict));
 }
 
 /// <summary>What was judged of one figure.</summary>

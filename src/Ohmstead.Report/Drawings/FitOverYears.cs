@@ -6,8 +6,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Drawings;
 
-/// <summary>How many boards were there and how many of them fit to run, at the end of each period: a column for the boards, filled as far as
-/// they are fit.</summary>
+/// <summary>How many boards were there and how many of them fit to run, at the end of each period: a column for the boards, filled as far
+/// as they are fit.</summary>
 internal static class FitOverYears
 {
     private const decimal Left = 34m;

@@ -6,8 +6,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What changed since an earlier state of the collection, as for a release of it: what was rewritten of what was measured first, then
-/// each board, then what boards share.</summary>
+/// <summary>What changed since an earlier state of the collection, as for a release of it: what was rewritten of what was measured first,
+/// then each board, then what boards share.</summary>
 public static class ChangesPage
 {
     // A hundred kilobytes is the most for a page; a board takes half of one in the mean.
@@ -16,13 +16,8 @@ public static class ChangesPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, ChangesSince since) =>
-        PageFrame.Write(
-            buffer,
-            context,
-            $"What changed since {since.Label}",
-            0,
-            (context, since),
-            static (html, asked) => Content(html, asked.context, asked.since)
+        PageFrame.Write(buffer, context, $"What changed since {since.Label}", 0, (context, since), static (html, asked) =>
+            Content(html, asked.context, asked.since)
         );
 
     /// <summary>Writes the line of the first page that leads to it.</summary>

@@ -6,7 +6,8 @@ using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
 
-/// <summary>What the repository tells of a board: the commits that changed its meaning, and who first wrote what stands in its record.</summary>
+/// <summary>What the repository tells of a board: the commits that changed its meaning, and who first wrote what stands in its
+/// record.</summary>
 /// <param name="page">The board on its page.</param>
 internal sealed class HistorySection(BoardOnPage page)
 {
@@ -40,9 +41,10 @@ internal sealed class HistorySection(BoardOnPage page)
 
         using var fold = html.Open(Tag.Details);
         html.Open(Tag.Summary).Text("Who first wrote what stands in the record");
-        new Ledger<EntryOrigin>(
-            new("Entry", origin => HistoryLines.Told(origin.Entry)),
-            new("First written", HistoryLines.Told)
-        ).Write(html, "Who first wrote each entry", history.Entries);
+        new Ledger<EntryOrigin>(new("Entry", origin => HistoryLines.Told(origin.Entry)), new("First written", HistoryLines.Told)).Write(
+            html,
+            "Who first wrote each entry",
+            history.Entries
+        );
     }
 }

@@ -15,8 +15,8 @@ using Ohmstead.Yaml;
 namespace Ohmstead.Collections;
 
 /// <summary>
-/// Counts a collection as the bench had it on past days, beside a run that reads it: each board is judged once more for each day on which it
-/// was there, by what had happened until then. What is counted is what <c>boards --on</c> tells of that day; a test holds it to that.
+/// Counts a collection as the bench had it on past days, beside a run that reads it: each board is judged once more for each day on which
+/// it was there, by what had happened until then. What is counted is what <c>boards --on</c> tells of that day; a test holds it to that.
 /// </summary>
 /// <param name="folder">The collection.</param>
 /// <param name="options">How it is read; the day is the last of the days.</param>
@@ -42,9 +42,7 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
         {
             var there = paths.Select(path => boards[path].Summaries[at]).OfType<BoardSummary>().ToArray();
             var fit = there.Count(board => board.State == BoardState.FitToRun) + past[at].Corrected(there);
-            points.Add(
-                new(days[at], there.Length, fit, paths.Aggregate(default(BenchCount), (sum, path) => sum + boards[path].Work[at]))
-            );
+            points.Add(new(days[at], there.Length, fit, paths.Aggregate(default(BenchCount), (sum, path) => sum + boards[path].Work[at])));
         }
 
         return [.. points.SkipWhile(point => point.Boards == 0)];
@@ -88,7 +86,13 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
     private sealed record BoardPast(BoardSummary?[] Summaries, BenchCount[] Work);
 
     // The files that boards share, as they were on a day.
-    private sealed record PastDay(CollectionFolder Folder, RunOptions Options, RecordsUpTo UpTo, Workshop Workshop, IReadOnlyList<Finding> Found)
+    private sealed record PastDay(
+        CollectionFolder Folder,
+        RunOptions Options,
+        RecordsUpTo UpTo,
+        Workshop Workshop,
+        IReadOnlyList<Finding> Found
+    )
     {
         public static PastDay Open(CollectionFolder folder, RunOptions options, DateOnly day)
         {

@@ -108,7 +108,9 @@ internal sealed class ChangesCommand(Terminal terminal)
         var others = KeptComparer.Others(was, now);
         if (others.FirstOrDefault(was.Shared.Keys.Concat(now.Shared.Keys).Contains) is { } shared)
         {
-            return Refuse($"{shared} is not what it was when that was judged, so nothing can be laid to the program; go back to that state");
+            return Refuse(
+                $"{shared} is not what it was when that was judged, so nothing can be laid to the program; go back to that state"
+            );
         }
 
         if (others.Length > 0)

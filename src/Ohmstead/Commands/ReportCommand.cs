@@ -32,7 +32,9 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         };
         var history = new Option<bool>("--history")
         {
-            Description = "Tell on the page of each board which commits changed it, and who first wrote what stands there; the names of authors are published with it.",
+            Description =
+                "Tell on the page of each board which commits changed it, and who first wrote what stands there; the names of authors "
+                + "are published with it.",
         };
         var since = new Option<string?>("--since")
         {

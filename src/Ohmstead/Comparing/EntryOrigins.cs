@@ -58,7 +58,10 @@ internal sealed class EntryOrigins(FileReader lying, GitObjects objects, Reading
         var same = Array.Find(all, version => version.Holds.Same.Contains(entry.Spot));
         var run = main.TakeWhile(version => version.Holds.Same.Contains(entry.Spot)).ToArray();
         var isPutBack = run.Length > 0 && main.Skip(run.Length).Any(version => version.Holds.Same.Contains(entry.Spot));
-        var since = run.Length == 0 ? null : isPutBack ? run[^1] : same;
+        var since =
+            run.Length == 0 ? null
+            : isPutBack ? run[^1]
+            : same;
         return new(entry, first is null ? null : HistoryRun.Note(first.Commit), since is null ? null : HistoryRun.Note(since.Commit));
     }
 

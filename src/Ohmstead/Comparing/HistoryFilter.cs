@@ -8,8 +8,8 @@ using Ohmstead.Yaml;
 
 namespace Ohmstead.Comparing;
 
-/// <summary>Which commits can change the meaning of a board at all: those that touch its record, a file that boards share, a picture, or the
-/// record of a board that names a lot or a number of it.</summary>
+/// <summary>Which commits can change the meaning of a board at all: those that touch its record, a file that boards share, a picture, or
+/// the record of a board that names a lot or a number of it.</summary>
 /// <param name="objects">The contents of the repository.</param>
 /// <param name="limits">How much of a file is read.</param>
 internal sealed class HistoryFilter(GitObjects objects, ReadingLimits limits)
@@ -60,8 +60,7 @@ internal sealed class HistoryFilter(GitObjects objects, ReadingLimits limits)
     }
 
     private IEnumerable<EntryFact> Facts(string content) =>
-        objects.Read(content, limits.FileBytes).Bytes is { } bytes
-        && nodes.Read("board", bytes, FileForm.Markdown, limits).Root is { } root
+        objects.Read(content, limits.FileBytes).Bytes is { } bytes && nodes.Read("board", bytes, FileForm.Markdown, limits).Root is { } root
             ? RecordEntries.List(root, FileShapes.Board).SelectMany(entry => entry.Facts)
             : [];
 

@@ -7,10 +7,11 @@ using Ohmstead.Yaml;
 namespace Ohmstead.Comparing;
 
 /// <summary>
-/// Goes back through the commits of a collection along first parents and tells of boards what each changed: both states are judged on the day
-/// of the commit, so that what differs follows from it and not from the time between.
+/// Goes back through the commits of a collection along first parents and tells of boards what each changed: both states are judged on the
+/// day of the commit, so that what differs follows from it and not from the time between.
 /// </summary>
-/// <remarks>A commit that was merged in counts as part of the merge; who first wrote an entry is told by the commit that wrote it.</remarks>
+/// <remarks>A commit that was merged in counts as part of the merge; who first wrote an entry is told by the commit that wrote
+/// it.</remarks>
 /// <param name="git">The repository.</param>
 /// <param name="objects">Its contents.</param>
 /// <param name="lying">The files as they lie.</param>

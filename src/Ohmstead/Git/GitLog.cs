@@ -6,8 +6,8 @@ namespace Ohmstead.Git;
 
 /// <summary>Reads the commits of a repository that touch a folder.</summary>
 /// <remarks>
-/// Names come between zero bytes, for nothing else cannot stand in them; what an author or a subject says cannot end a field either. Nothing
-/// that a repository configures for a log is used: it could ask for a signature to be verified, and name the program that does it.
+/// Names come between zero bytes, for nothing else cannot stand in them; what an author or a subject says cannot end a field either.
+/// Nothing that a repository configures for a log is used: it could ask for a signature to be verified, and name the program that does it.
 /// </remarks>
 internal static class GitLog
 {

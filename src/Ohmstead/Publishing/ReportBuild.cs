@@ -46,13 +46,7 @@ internal sealed record BuiltReport(RunResult Result, int PicturesSized)
 /// <param name="target">The folder for the pages.</param>
 /// <param name="options">How the run is made.</param>
 /// <param name="wishes">What else it is to tell.</param>
-internal sealed class ReportBuild(
-    Terminal terminal,
-    CollectionFolder files,
-    ReportFolder target,
-    RunOptions options,
-    ReportWishes wishes
-)
+internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, ReportFolder target, RunOptions options, ReportWishes wishes)
 {
     // Each board is judged once more for each past day on which it was there: that doubles the work.
     private const int MostCounted = 2_000;
@@ -95,15 +89,20 @@ internal sealed class ReportBuild(
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
-            result = new CollectionRun(files, run).Run(progress.Report, workshop => Pages(
-                    new ReportContext(workshop, numbers, options.Today, version)
-                    {
-                        Checks = checks,
-                        Histories = wishes.Histories,
-                        Pictures = pictures,
-                        ForPrograms = FilesForPrograms.Files,
-                    }
-                ), recordFor: isCounted ? past.ForWorker : null);
+            result = new CollectionRun(files, run).Run(
+                progress.Report,
+                workshop =>
+                    Pages(
+                        new ReportContext(workshop, numbers, options.Today, version)
+                        {
+                            Checks = checks,
+                            Histories = wishes.Histories,
+                            Pictures = pictures,
+                            ForPrograms = FilesForPrograms.Files,
+                        }
+                    ),
+                recordFor: isCounted ? past.ForWorker : null
+            );
         }
 
         if (result.Late is not null)

@@ -34,7 +34,10 @@ public class ValueScaleTests
     [InlineData("30", true)]
     [InlineData("29.9", false)]
     public void A_factor_of_thirty_takes_decades(string most, bool isDecades) =>
-        Assert.Equal(isDecades, ValueScale.For([1m, decimal.Parse(most, System.Globalization.CultureInfo.InvariantCulture)], 0, 90).IsDecades);
+        Assert.Equal(
+            isDecades,
+            ValueScale.For([1m, decimal.Parse(most, System.Globalization.CultureInfo.InvariantCulture)], 0, 90).IsDecades
+        );
 
     [Fact]
     public void Values_on_both_sides_of_nought_stay_on_an_even_scale() => Assert.False(ValueScale.For([-0.01m, 100m], 0, 100).IsDecades);

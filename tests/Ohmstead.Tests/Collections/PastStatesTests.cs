@@ -65,7 +65,9 @@ public sealed class PastStatesTests
         foreach (var point in points)
         {
             var day = point.Day.ToString("yyyy-MM-dd", null);
-            var boards = JsonDocument.Parse(Run.Of("boards", "--in", root, "--on", day, "--form", "json").Out).RootElement.GetProperty("boards");
+            var boards = JsonDocument
+                .Parse(Run.Of("boards", "--in", root, "--on", day, "--form", "json").Out)
+                .RootElement.GetProperty("boards");
             var fit = boards.EnumerateArray().Count(board => board.GetProperty("state").GetString() == "fit to run");
             Assert.Equal((day, boards.GetArrayLength(), fit), (day, point.Boards, point.Fit));
         }

@@ -105,17 +105,11 @@ public sealed class HistoryTests
         var lot = copy.Read("stock.yaml").Split('\n').First(line => line.Contains("lot: L-018", StringComparison.Ordinal));
         Assert.NotNull(lot);
         var other = copy.Read("boards/SP-0008.md");
-        copy.Write(
-            "boards/SP-0008.md",
-            other.Replace("bench:\n", "bench:\n" + Visit("C3", 40), StringComparison.Ordinal)
-        );
+        copy.Write("boards/SP-0008.md", other.Replace("bench:\n", "bench:\n" + Visit("C3", 40), StringComparison.Ordinal));
         copy.Commit("many pieces", "2026-11-21");
         var (one, all) = (History(copy.Root, "SP-0007"), Run.Of("changes", "HEAD~1", "HEAD", "--in", copy.Root, "--as-of", "2026-11-21"));
         Assert.Contains("overdrawn", all.Out, StringComparison.Ordinal);
-        Assert.Equal(
-            all.Out.Contains("\nSP-0007  ", StringComparison.Ordinal),
-            one.Out.Contains("2026-11-21", StringComparison.Ordinal)
-        );
+        Assert.Equal(all.Out.Contains("\nSP-0007  ", StringComparison.Ordinal), one.Out.Contains("2026-11-21", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -233,15 +227,18 @@ public sealed class HistoryTests
         string.Join(
             '\n',
             history
-                .Steps.Select(step =>
-                    $"{step.Commit?.Id} {string.Join(" | ", ChangeLines.Board(step.Changes).Select(line => line.Text))}"
-                )
+                .Steps.Select(step => $"{step.Commit?.Id} {string.Join(" | ", ChangeLines.Board(step.Changes).Select(line => line.Text))}")
                 .Concat(history.Entries.Select(origin => $"{origin.Entry.Told} {HistoryLines.Told(origin)}"))
         );
 
     private static string Visit(string part, int pieces) =>
         "  - date: 2026-10-30\n    by: RK\n    work:\n"
-        + string.Concat(Enumerable.Repeat($"      - {{ part: {part}, did: replaced, lot: L-018, polarity: [schematic, continuity to ground plane] }}\n", pieces));
+        + string.Concat(
+            Enumerable.Repeat(
+                $"      - {{ part: {part}, did: replaced, lot: L-018, polarity: [schematic, continuity to ground plane] }}\n",
+                pieces
+            )
+        );
 
     private static void Put(ScratchRepository copy, string path, string was, string now)
     {

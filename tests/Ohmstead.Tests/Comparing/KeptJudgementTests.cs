@@ -34,10 +34,7 @@ public sealed class KeptJudgementTests
         Assert.Contains("SP-0007  was proof due, now fit to run\n", run.Out, StringComparison.Ordinal);
         Assert.Contains(": was inside, now outside\n  because of the program\n", run.Out, StringComparison.Ordinal);
         var json = JsonDocument.Parse(Run.Of("changes", "--judged", copy.At("judged.json"), "--in", copy.Root, "--form", "json").Out);
-        Assert.Equal(
-            "program",
-            json.RootElement.GetProperty("boards")[0].GetProperty("changes")[0].GetProperty("because")[0].GetString()
-        );
+        Assert.Equal("program", json.RootElement.GetProperty("boards")[0].GetProperty("changes")[0].GetProperty("because")[0].GetString());
     }
 
     [Fact]

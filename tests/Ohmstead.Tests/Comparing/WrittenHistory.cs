@@ -250,7 +250,10 @@ internal sealed partial class WrittenHistory : IDisposable
             Assert.Equal(0, process.ExitCode);
         }
 
-        Commits = ScratchRepository.In(Root).Git("rev-list", "--reverse", "refs/heads/main").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Commits = ScratchRepository
+            .In(Root)
+            .Git("rev-list", "--reverse", "refs/heads/main")
+            .Split('\n', StringSplitOptions.RemoveEmptyEntries);
     }
 
     private static void Write(Stream stream, FormattableString text) =>

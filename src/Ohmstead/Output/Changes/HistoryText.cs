@@ -43,7 +43,9 @@ internal static class HistoryText
 
         if (history.Begins is { } begins)
         {
-            target.WriteLine(Printable.Escape($"{IsoDate.Text(begins.Day)}  {begins.Short}  the history of this clone begins here; fetch more of it"));
+            target.WriteLine(
+                Printable.Escape($"{IsoDate.Text(begins.Day)}  {begins.Short}  the history of this clone begins here; fetch more of it")
+            );
         }
 
         var entries = history.Entries.Where(one => place is null || one.Entry.Of.Split(' ').Contains(place)).ToArray();

@@ -14,32 +14,26 @@ internal static class KeptJson
     public static ReadOnlySpan<byte> Mark => "\"judgement\": true"u8;
 
     /// <summary>Writes it.</summary>
-    public static byte[] Write(KeptJudgement judgement) =>
-        Encoding.UTF8.GetBytes(
-            JsonText.Document(
-                isOneLine: false,
-                json =>
+    public static byte[] Write(KeptJudgement judgement) => Encoding.UTF8.GetBytes(JsonText.Document(isOneLine: false, json =>
+            {
+                json.WriteBoolean("judgement", true);
+                json.WriteString("program", judgement.Program);
+                json.WriteString("on", IsoDate.Text(judgement.On));
+                json.WriteStartObject("shared");
+                foreach (var (path, content) in judgement.Shared)
                 {
-                    json.WriteBoolean("judgement", true);
-                    json.WriteString("program", judgement.Program);
-                    json.WriteString("on", IsoDate.Text(judgement.On));
-                    json.WriteStartObject("shared");
-                    foreach (var (path, content) in judgement.Shared)
-                    {
-                        json.WriteString(path, content);
-                    }
-
-                    json.WriteEndObject();
-                    json.WriteStartArray("boards");
-                    foreach (var board in judgement.Boards)
-                    {
-                        Board(json, board);
-                    }
-
-                    json.WriteEndArray();
+                    json.WriteString(path, content);
                 }
-            )
-        );
+
+                json.WriteEndObject();
+                json.WriteStartArray("boards");
+                foreach (var board in judgement.Boards)
+                {
+                    Board(json, board);
+                }
+
+                json.WriteEndArray();
+            }));
 
     /// <summary>Reads it, or says why it is none.</summary>
     /// <param name="bytes">The file.</param>

@@ -14,38 +14,32 @@ internal static class YearsText
         foreach (var point in points)
         {
             target.WriteLine(
-                string.Create(
-                    CultureInfo.InvariantCulture,
-                    $"{IsoDate.Text(point.Day)}  {point.Boards, 6}  {point.Fit, 10}  {point.Work.Visits, 6}  {point.Work.Readings, 8}  "
-                        + $"{point.Work.Done, 4}"
-                )
+                $"{IsoDate.Text(point.Day)}  {Right(point.Boards, 6)}  {Right(point.Fit, 10)}  {Right(point.Work.Visits, 6)}  "
+                    + $"{Right(point.Work.Readings, 8)}  {Right(point.Work.Done, 4)}"
             );
         }
     }
 
     /// <summary>Writes the document.</summary>
     public static void WriteJson(TextWriter target, IReadOnlyList<PastPoint> points) =>
-        target.Write(
-            JsonText.Document(
-                isOneLine: false,
-                json =>
+        target.Write(JsonText.Document(isOneLine: false, json =>
+            {
+                json.WriteString("problem", (string?)null);
+                json.WriteStartArray("days");
+                foreach (var point in points)
                 {
-                    json.WriteString("problem", (string?)null);
-                    json.WriteStartArray("days");
-                    foreach (var point in points)
-                    {
-                        json.WriteStartObject();
-                        json.WriteString("until", IsoDate.Text(point.Day));
-                        json.WriteNumber("boards", point.Boards);
-                        json.WriteNumber("fit", point.Fit);
-                        json.WriteNumber("visits", point.Work.Visits);
-                        json.WriteNumber("readings", point.Work.Readings);
-                        json.WriteNumber("work", point.Work.Done);
-                        json.WriteEndObject();
-                    }
-
-                    json.WriteEndArray();
+                    json.WriteStartObject();
+                    json.WriteString("until", IsoDate.Text(point.Day));
+                    json.WriteNumber("boards", point.Boards);
+                    json.WriteNumber("fit", point.Fit);
+                    json.WriteNumber("visits", point.Work.Visits);
+                    json.WriteNumber("readings", point.Work.Readings);
+                    json.WriteNumber("work", point.Work.Done);
+                    json.WriteEndObject();
                 }
-            )
-        );
+
+                json.WriteEndArray();
+            }));
+
+    private static string Right(int count, int width) => count.ToString(CultureInfo.InvariantCulture).PadLeft(width);
 }
