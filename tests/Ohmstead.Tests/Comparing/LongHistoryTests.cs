@@ -9,7 +9,8 @@ namespace Ohmstead.Tests.Comparing;
 public sealed class LongHistoryTests
 {
     private static readonly int Commits = TestExtent.Times(usual: 60, all: 500, whole: 2_000);
-    private static readonly int Places = TestExtent.Times(usual: 4, all: 20, whole: 400);
+    private static readonly int Places = TestExtent.Times(usual: 3, all: 10, whole: 400);
+    private static readonly int OfEach = TestExtent.Times(usual: 1, all: 5, whole: 100);
 
     [Fact]
     public void What_is_told_of_two_commits_is_what_two_whole_judgements_differ_in()
@@ -19,7 +20,7 @@ public sealed class LongHistoryTests
         var options = new RunOptions(history.LastDay, IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var judged = new Dictionary<int, Judgement>();
         var differing = 0;
-        foreach (var (one, other) in Chosen())
+        foreach (var (one, other) in Chosen(history))
         {
             var told = Compare(history, one, other, options);
             if (history.Commits[one] == history.Commits[other])
@@ -48,7 +49,7 @@ public sealed class LongHistoryTests
         }
 
         TestContext.Current.TestOutputHelper?.WriteLine(
-            $"{differing} pairs differ; {string.Join(", ", history.Done.Select(done => $"{done.Key} {done.Value}"))}"
+            $"{differing} pairs differ; {string.Join(", ", history.Deeds.CountBy(deed => deed).Select(deed => $"{deed.Key} {deed.Value}"))}"
         );
         Assert.True(differing >= Places, $"{differing} pairs differ");
 
@@ -61,19 +62,26 @@ public sealed class LongHistoryTests
             ToldChanges.States(told, history.FirstNumber).Select(state => $"{state.Key}: {state.Value}");
     }
 
-    // Some commits spread over all, each with its neighbour, the next of them, and any other; and now and then itself. Each is judged once
-    // and kept for all its pairs.
-    private static IEnumerable<(int One, int Other)> Chosen()
+    // Before and after some commits of each kind, where little differs and the rest must be known to be the same. Then some commits spread over
+    // all, each with the next of them and any other; and now and then itself. Each is judged once and kept for all its pairs.
+    private static IEnumerable<(int One, int Other)> Chosen(WrittenHistory history)
     {
 #pragma warning disable CA5394 // Reproducible pairs need no secrecy.
         var random = new Random(1);
+        foreach (var deed in history.Deeds.Select((deed, at) => (Deed: deed, At: at)).GroupBy(one => one.Deed, StringComparer.Ordinal))
+        {
+            int[] all = [.. deed.Select(one => one.At)];
+            foreach (var number in TestExtent.Spread(all.Length, OfEach))
+            {
+                yield return (all[number - 1], all[number - 1] + 1);
+            }
+        }
+
         int[] spread = [.. TestExtent.Spread(Commits, Places).Select(number => number - 1)];
         for (var at = 0; at < Places; at++)
         {
-            var one = spread[at];
-            yield return (one, Math.Min(one + 1, Commits - 1));
-            yield return (one, spread[Math.Min(at + 1, Places - 1)]);
-            yield return (spread[random.Next(Places)], one);
+            yield return (spread[at], spread[Math.Min(at + 1, Places - 1)]);
+            yield return (spread[random.Next(Places)], spread[at]);
         }
 #pragma warning restore CA5394
     }

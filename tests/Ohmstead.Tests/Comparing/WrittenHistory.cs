@@ -22,6 +22,7 @@ internal sealed partial class WrittenHistory : IDisposable
     private readonly Random random;
     private readonly DemoPeople people = new();
     private readonly List<ImmutableSortedDictionary<string, string>> states = [];
+    private readonly List<string> deeds = [];
     private ImmutableSortedDictionary<string, string>? slipped;
     private readonly Dictionary<string, string> numbers = new(StringComparer.Ordinal);
 
@@ -36,11 +37,11 @@ internal sealed partial class WrittenHistory : IDisposable
     /// <summary>The commits, the oldest first.</summary>
     public IReadOnlyList<string> Commits { get; private set; } = [];
 
+    /// <summary>What was done in each commit behind the first.</summary>
+    public IReadOnlyList<string> Deeds => deeds;
+
     /// <summary>The last day on which anything was done.</summary>
     public DateOnly LastDay { get; private set; } = First;
-
-    /// <summary>How often each thing was done.</summary>
-    public SortedDictionary<string, int> Done { get; } = new(StringComparer.Ordinal);
 
     /// <summary>The number that a board had at first.</summary>
     public string FirstNumber(string number) => numbers.GetValueOrDefault(number, number);
@@ -72,7 +73,7 @@ internal sealed partial class WrittenHistory : IDisposable
             if (!Same(made.states[^1], now))
             {
                 made.states.Add(now);
-                made.Done[told] = made.Done.GetValueOrDefault(told) + 1;
+                made.deeds.Add(told);
             }
         }
 

@@ -16,7 +16,7 @@ internal static class ProgramRepository
             .Order(StringComparer.Ordinal),
     ];
 
-    public static ScratchRepository Make()
+    public static ScratchRepository.Empty()
     {
         var repository = ScratchRepository.Empty();
         Put(repository);
