@@ -62,8 +62,8 @@ public sealed class LongHistoryTests
             ToldChanges.States(told, history.FirstNumber).Select(state => $"{state.Key}: {state.Value}");
     }
 
-    // Before and after some commits of each kind, where little differs and the rest must be known to be the same. Then some commits spread over
-    // all, each with the next of them and any other; and now and then itself. Each is judged once and kept for all its pairs.
+    // Before and after some commits of each kind, where little differs and the rest must be known to be the same. Then some commits spread
+    // over all, each with the next of them and any other; and now and then itself. Each is judged once and kept for all its pairs.
     private static IEnumerable<(int One, int Other)> Chosen(WrittenHistory history)
     {
 #pragma warning disable CA5394 // Reproducible pairs need no secrecy.
