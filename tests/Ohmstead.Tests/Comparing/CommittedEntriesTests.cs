@@ -136,7 +136,8 @@ public sealed class CommittedEntriesTests
     {
         using var was = CollectionCopy.Make();
         using var now = CollectionCopy.Make();
-        Edit(ScratchRepository.In(now.Root), Board, "capacitance: 31.8 µF, esr: 9.4 Ω", "capacitance: 41.8 µF, esr: 9.4 Ω");
+        using var edited = ScratchRepository.In(now.Root);
+        Edit(edited, Board, "capacitance: 31.8 µF, esr: 9.4 Ω", "capacitance: 41.8 µF, esr: 9.4 Ω");
         Assert.Contains(
             "[entry-rewritten]",
             Run.Of("check", now.Root, "--since", was.Root, "--as-of", "2026-11-25").Out,

@@ -48,7 +48,7 @@ public sealed class RepositoryTests
         Directory.CreateDirectory(whole.At("museum/records"));
         CollectionCopy.Put(whole.At("museum/records"));
         whole.Write("boards/other.md", "---\nboard: X-1\ntitle: another collection\n---\n");
-        var git = ScratchRepository.In(whole.Root);
+        using var git = ScratchRepository.In(whole.Root);
         git.Git("init", "--quiet");
         git.Commit("as it was");
         Rewrite(whole.At("museum/records"));
@@ -75,7 +75,8 @@ public sealed class RepositoryTests
         Rewrite(copy.Root);
         copy.Commit("read again");
         using var beside = CollectionCopy.Empty();
-        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
+        using var below = ScratchRepository.In(beside.Root);
+        below.Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
         Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(beside.At("clone")).Out);
         var run = Changes(beside.At("clone"), "HEAD~1");
         Assert.Equal(
@@ -90,7 +91,8 @@ public sealed class RepositoryTests
         using var copy = ScratchRepository.OfDemo();
         copy.Git("config", "uploadpack.allowFilter", "true");
         using var beside = CollectionCopy.Empty();
-        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--filter=blob:none", "--no-checkout", "file://" + copy.Root, "clone");
+        using var below = ScratchRepository.In(beside.Root);
+        below.Git("clone", "--quiet", "--filter=blob:none", "--no-checkout", "file://" + copy.Root, "clone");
         // Where it came from is not there any more: whoever asks for it would fail.
         Directory.Move(copy.Root, copy.Root + ".away");
         try
@@ -133,7 +135,7 @@ public sealed class RepositoryTests
             copy.Write("boards/" + names[nth], copy.Read(Board).Replace("SP-0007", $"SP-70{nth}", StringComparison.Ordinal));
         }
 
-        var git = ScratchRepository.In(copy.Root);
+        using var git = ScratchRepository.In(copy.Root);
         git.Git("init", "--quiet");
         git.Commit("odd names");
         Assert.Equal("nothing differs in meaning; 25 boards are as they were\n", Changes(copy.Root).Out);

@@ -131,7 +131,8 @@ public sealed class TwoClocksTests
         Assert.Equal(0, Run.Of("report", Root, "--to", pages.At("lying"), "--as-of", "2026-11-25").Exit);
         var then = Disk.LinkTests.Files(pages.At("then")).Keys;
         Assert.Equal(Disk.LinkTests.Files(pages.At("lying")).Keys, then);
-        var commit = ScratchRepository.In(copy.Root).Git("rev-parse", "HEAD~1").Trim();
+        using var asked = ScratchRepository.In(copy.Root);
+        var commit = asked.Git("rev-parse", "HEAD~1").Trim();
         Assert.Contains(Directory.GetFiles(pages.At("then"), "*.html"), file =>
             File.ReadAllText(file).Contains(commit, StringComparison.Ordinal)
         );
@@ -141,7 +142,7 @@ public sealed class TwoClocksTests
     private static CollectionCopy Twice()
     {
         var copy = CollectionCopy.Make();
-        var git = ScratchRepository.In(copy.Root);
+        using var git = ScratchRepository.In(copy.Root);
         git.Git("init", "--quiet");
         git.Commit("as it was entered", "2026-11-20");
         copy.Write(Board, copy.Read(Board).Replace("31.8 µF", "41.8 µF", StringComparison.Ordinal));

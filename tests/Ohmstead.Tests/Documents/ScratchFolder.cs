@@ -65,7 +65,7 @@ internal sealed class ScratchFolder : IDisposable
     private void BeginRepository()
     {
         folder.Write("records/.gitattributes", string.Join('\n', DriverSetUp.Attributes) + "\n");
-        var git = ScratchRepository.In(folder.Root);
+        using var git = ScratchRepository.In(folder.Root);
         git.Git("init", "--quiet", "--initial-branch=main");
         git.Commit("as it was");
         git.Git("tag", "v1");

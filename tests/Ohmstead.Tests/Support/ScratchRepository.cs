@@ -1,5 +1,6 @@
 using System.Diagnostics;
 
+#pragma warning disable CA2000 // The folder is held by the repository, and goes with it.
 namespace Ohmstead.Tests.Support;
 
 /// <summary>A Git repository for one test, with nothing of the machine's settings. Gone when the test ends.</summary>
