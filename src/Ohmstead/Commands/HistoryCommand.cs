@@ -129,7 +129,8 @@ internal sealed class HistoryCommand(Terminal terminal)
 
         using (objects)
         {
-            return new HistoryRun(git, objects, new(folder, files, null), options).Run([path], isAll: false).Is(out var histories, out why)
+            using var lying = new ComparedSide(folder, files, null);
+            return new HistoryRun(git, objects, lying, options).Run([path], isAll: false).Is(out var histories, out why)
                 ? Outcome<CommitHistory>.From(histories[path])
                 : Outcome<CommitHistory>.Refused(why);
         }

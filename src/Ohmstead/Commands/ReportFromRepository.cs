@@ -3,7 +3,6 @@ using Ohmstead.Comparing;
 using Ohmstead.Electronics;
 using Ohmstead.Git;
 using Ohmstead.Publishing;
-using Ohmstead.Report.Frame;
 
 namespace Ohmstead.Commands;
 
@@ -64,7 +63,8 @@ internal static class ReportFromRepository
 
         using (objects)
         {
-            var run = new HistoryRun(git, objects, new(collection.Folder, collection.Files, null), options);
+            using var lying = new ComparedSide(collection.Folder, collection.Files, null);
+            var run = new HistoryRun(git, objects, lying, options);
             return run.Run(collection.Files.Boards, isAll: true).Is(out var histories, out why)
                 ? Outcome<ReportWishes>.From(wishes with { Histories = histories })
                 : Outcome<ReportWishes>.Refused(why);

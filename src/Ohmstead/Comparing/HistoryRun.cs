@@ -4,6 +4,7 @@ using Ohmstead.Electronics;
 using Ohmstead.Git;
 using Ohmstead.Yaml;
 
+#pragma warning disable CA2000 // A state that is opened here holds nothing of its own: its contents are of whoever opened them.
 namespace Ohmstead.Comparing;
 
 /// <summary>

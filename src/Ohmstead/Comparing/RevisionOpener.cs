@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using Ohmstead.Electronics;
 using Ohmstead.Git;
 
+#pragma warning disable CA2000 // A state that is opened here holds nothing of its own: its contents are of whoever opened them.
 namespace Ohmstead.Comparing;
 
 /// <summary>Opens states of a collection as its repository has them, one after the other.</summary>

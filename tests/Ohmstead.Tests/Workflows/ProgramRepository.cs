@@ -16,7 +16,7 @@ internal static class ProgramRepository
             .Order(StringComparer.Ordinal),
     ];
 
-    public static ScratchRepository.Empty()
+    public static ScratchRepository Make()
     {
         var repository = ScratchRepository.Empty();
         Put(repository);
