@@ -119,7 +119,8 @@ public sealed class HistoryTests
         Put(copy, Board, Reading, "41.8 µF");
         copy.Commit("read again", "2026-11-21");
         using var beside = CollectionCopy.Empty();
-        ScratchRepository.In(beside.Root).Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
+        using var cloning = ScratchRepository.In(beside.Root);
+        cloning.Git("clone", "--quiet", "--depth", "1", "file://" + copy.Root, "clone");
         var run = History(beside.At("clone"), "SP-0007");
         Assert.Equal(3, run.Exit);
         Assert.Matches("\n2026-11-21  [0-9a-f]{10}  the history of this clone begins here; fetch more of it\n", run.Out);
@@ -132,8 +133,7 @@ public sealed class HistoryTests
         Assert.SkipWhen(OperatingSystem.IsWindows(), "the program is a script of a shell");
         using var copy = ScratchRepository.OfDemo();
         var marker = copy.At("marker");
-        copy.Write("touch.sh", $"#!/bin/sh\ntouch '{marker}'\n");
-        File.SetUnixFileMode(copy.At("touch.sh"), UnixFileMode.UserRead | UnixFileMode.UserExecute | UnixFileMode.UserWrite);
+        ScratchRepository.Script(copy.At("touch.sh"), $"touch '{marker}'");
         // A commit with a signature, as git writes it into the object.
         var text = copy.Git("cat-file", "commit", "HEAD");
         var at = text.IndexOf("\n\n", StringComparison.Ordinal);
@@ -187,7 +187,7 @@ public sealed class HistoryTests
     {
         // The short way looks at the commits that can matter to one board, the long way at all of them.
         using var copy = CollectionCopy.Make();
-        var repository = ScratchRepository.In(copy.Root);
+        using var repository = ScratchRepository.In(copy.Root);
         repository.Git("init", "--quiet");
         repository.Commit("as it was");
         var edits = new Edits(7);
@@ -217,8 +217,9 @@ public sealed class HistoryTests
         Assert.True(git.Objects().Is(out var objects, out _));
         using (objects)
         {
+            using var lying = new ComparedSide("now", files, null);
             var options = new RunOptions(new(2026, 11, 25), IsThorough: false, Workers: 2, ReadingLimits.Usual);
-            Assert.True(new HistoryRun(git, objects, new("now", files, null), options).Run(paths, isAll).Is(out var found, out _));
+            Assert.True(new HistoryRun(git, objects, lying, options).Run(paths, isAll).Is(out var found, out _));
             return found;
         }
     }

@@ -218,7 +218,8 @@ internal sealed partial class WrittenHistory : IDisposable
     // All commits at once, by the stream that Git takes histories in.
     private void Commit()
     {
-        ScratchRepository.In(Root).Git("init", "--quiet");
+        using var repository = ScratchRepository.In(Root);
+        repository.Git("init", "--quiet");
         var start = new ProcessStartInfo("git", ["fast-import", "--quiet"])
         {
             UseShellExecute = false,
@@ -251,10 +252,7 @@ internal sealed partial class WrittenHistory : IDisposable
             Assert.Equal(0, process.ExitCode);
         }
 
-        Commits = ScratchRepository
-            .In(Root)
-            .Git("rev-list", "--reverse", "refs/heads/main")
-            .Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Commits = repository.Git("rev-list", "--reverse", "refs/heads/main").Split('\n', StringSplitOptions.RemoveEmptyEntries);
     }
 
     private static void Write(Stream stream, FormattableString text) =>

@@ -87,7 +87,9 @@ public sealed class RepositoryPagesTests
 
     private static Pages Report(ScratchRepository copy, params string[] words)
     {
+#pragma warning disable CA2000 // Handed to the test, which disposes of it.
         var pages = new Pages(CollectionCopy.Empty());
+#pragma warning restore CA2000
         var run = Run.Of(["report", copy.Root, "--to", pages.At("site"), "--as-of", "2026-11-25", .. words]);
         Assert.True(run.Exit == 0, run.Error);
         return pages;

@@ -6,7 +6,7 @@ namespace Ohmstead.Tests.Workflows;
 /// <summary>The workflows that a collection in a repository of its own begins with, run step by step on the demo.</summary>
 public sealed class CollectionWorkflowTests
 {
-    private static readonly string Built =
+    private const string Built =
         $"TEMP/actions/{ProgramRepository.Name}/COMMIT: dotnet publish src/Ohmstead --configuration Release --output TEMP/ohmstead";
 
     [Fact]
@@ -34,7 +34,7 @@ public sealed class CollectionWorkflowTests
         Change(collection, "designs/teleprinter-line.md", text => text.Replace("±20 %", "±2 %", StringComparison.Ordinal));
 
         // What a proposal says about the SDK is not asked.
-        File.WriteAllText(Path.Combine(collection.Root, "global.json"), "{ \"sdk\": { \"version\": \"99.0.100\" } }");
+        collection.Write("global.json", "{ \"sdk\": { \"version\": \"99.0.100\" } }");
         collection.Commit("proposed");
         using var host = await RunAsync(collection, program, "collection.yml", HostEvent.PullRequest(collection));
         var check = host.Jobs["check"];

@@ -369,7 +369,7 @@ public sealed class CommentActionTests
             Before = Files();
             using var program = ProgramRepository.Make();
             using var collection = ScratchRepository.Empty();
-            File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: x\n");
+            collection.Write("collection.yaml", "name: x\n");
             collection.Commit("main");
             var text = WorkflowRulesTests.Text("started/comments.yml");
             var revision = text[(text.IndexOf('@', StringComparison.Ordinal) + 1)..].Trim();

@@ -59,7 +59,7 @@ public sealed class HookTests
     {
         using var hooked = new Hooked();
         hooked.Stage("boards/SP-0001.md", "staged\n");
-        File.WriteAllText(Path.Combine(hooked.Repository.Root, "boards/SP-0001.md"), "lying there\n");
+        hooked.Repository.Write("boards/SP-0001.md", "lying there\n");
         var plain = await hooked.PlainAsync();
         var managed = await hooked.ManagedAsync();
         Assert.EndsWith("\nstaged\n", plain.Out, StringComparison.Ordinal);

@@ -163,9 +163,9 @@ public sealed class RecordsActionTests
         {
             using var program = ProgramRepository.Make();
             using var collection = ScratchRepository.Empty();
-            File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: x\n");
+            collection.Write("collection.yaml", "name: x\n");
             collection.Commit("main");
-            File.WriteAllText(Path.Combine(collection.Root, "collection.yaml"), "name: y\n");
+            collection.Write("collection.yaml", "name: y\n");
             collection.Commit("proposed");
             var workflow = WorkflowFile.Parse(
                 $$"""

@@ -99,7 +99,8 @@ public sealed partial class WorkflowRulesTests
             Assert.True(OperatingSystem.IsWindows() || File.GetUnixFileMode(path).HasFlag(UnixFileMode.UserExecute));
         });
         Assert.All(
-            File.ReadAllLines(ProjectFolder.At($".github/actions/{name}/action.yml")).Where(line => line.Contains("uses: ")),
+            File.ReadAllLines(ProjectFolder.At($".github/actions/{name}/action.yml"))
+                .Where(line => line.Contains("uses: ", StringComparison.Ordinal)),
             Pinned
         );
     }
