@@ -13,8 +13,7 @@ internal static class YearsSection
         new("Until", point => IsoDate.Text(point.Day)) { IsShort = true },
         new("Boards", point => point.Boards),
         new("Fit to run", point => point.Fit),
-        new("Visits", point => point.Work.Visits),
-        new("Readings", point => point.Work.Readings),
+        // Narrow enough for every screen; visits and readings are told by the command.
         new("Work", point => point.Work.Done)
     )
     {
@@ -33,7 +32,7 @@ internal static class YearsSection
             html,
             "years",
             "Through the years",
-            "by what had happened until each day and the rules of today; visits, readings and work since the line above"
+            "by what had happened until each day and the rules of today; pieces of work since the line above"
         );
         using var figure = html.Open(Tag.Figure);
         FitOverYears.Write(html, points);

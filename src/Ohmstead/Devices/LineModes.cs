@@ -46,6 +46,9 @@ internal sealed class LineModes
     /// <summary>Whether both are the same.</summary>
     public bool IsAs(LineModes? other) => other is not null && form.AsSpan().SequenceEqual(other.form);
 
+    /// <summary>Whether what is typed is handed over a line at a time.</summary>
+    public bool TakesLines => (Read(form, IsMac ? 24 : 12) & (IsMac ? 0x100u : 2u)) != 0;
+
     /// <summary>Every byte as it comes, nothing echoed. What is printed is still treated as before, so that a line end is one.</summary>
     /// <param name="hasSignals">Whether Ctrl-C and its kin still send signals.</param>
     public LineModes ByteByByte(bool hasSignals)

@@ -191,7 +191,8 @@ internal sealed class TerminalDevice : IDisposable
             }
 
             inForce = modes;
-            asSet = LineModes.From(Keys);
+            // Where the framework has changed them in between, they are not what was set: then they are set again while nothing is typed.
+            asSet = LineModes.From(Keys) is { } now && now.TakesLines == modes.TakesLines ? now : null;
         }
     }
 }

@@ -29,7 +29,7 @@ public sealed class LinkTests
             { "start design new-one --from SP-0019 --in .", "designs", "folder" },
             { "start collection . --name Demo --schemas", "schema", "folder" },
             { "start collection . --name Demo --schemas", ".vscode", "folder" },
-            { "start collection . --name Demo", ".github", "folder" },
+            { "start collection . --name Demo --program saltmarsh/ohmstead", ".github", "folder" },
             { "start collection new --name Demo", "new", "folder" },
             { "start collection new/one --name Demo", "new", "folder" },
         };

@@ -124,6 +124,16 @@ public sealed class BenchTerminalTests
         Assert.True(terminal.IsAsItWas());
     }
 
+    // By this it is seen that somebody has put the terminal back between setting it and looking.
+    [Fact]
+    public void A_terminal_takes_lines_until_bytes_are_asked_for()
+    {
+        using var terminal = PseudoTerminal.Open();
+        Assert.True(terminal.Modes.TakesLines);
+        Assert.False(terminal.Modes.ByteByByte(hasSignals: true).TakesLines);
+        Assert.False(terminal.Modes.ByteByByte(hasSignals: false).TakesLines);
+    }
+
     [Fact]
     public async Task Ctrl_Z_gives_the_terminal_back_and_takes_it_again_with_the_line_as_it_was()
     {

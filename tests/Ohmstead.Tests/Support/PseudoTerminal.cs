@@ -99,6 +99,9 @@ internal sealed partial class PseudoTerminal : IDisposable
         return Shown[seen..];
     }
 
+    /// <summary>Its modes.</summary>
+    public LineModes Modes => Assert.IsType<LineModes>(LineModes.From(master.DangerousGetHandle().ToInt32()));
+
     /// <summary>Whether what is typed is echoed and comes line by line, as it was before anybody changed it.</summary>
     public bool IsAsItWas()
     {
