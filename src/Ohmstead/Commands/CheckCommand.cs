@@ -87,9 +87,16 @@ internal sealed class CheckCommand(Terminal terminal)
         command.SetAction(parsed =>
         {
             var wanted = parsed.GetValue(form)!;
-            if (parsed.GetValue(since) is not null && (parsed.GetValue(past.On) ?? parsed.GetValue(past.Known)) is not null)
+            var isPast = (parsed.GetValue(past.On) ?? parsed.GetValue(past.Known)) is not null;
+            if (parsed.GetValue(since) is not null && isPast)
             {
                 return Refuse("--since looks at the files as they lie; leave --on and --known out");
+            }
+
+            // A later program is held against all that they say: what was left out now would be laid to it then.
+            if (parsed.GetValue(keep) is not null && isPast)
+            {
+                return Refuse("--keep keeps what is judged of the files as they lie; leave --on and --known out");
             }
 
             var named = parsed.GetValue(paths) ?? ["."];

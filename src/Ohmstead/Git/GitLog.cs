@@ -75,7 +75,10 @@ internal static class GitLog
         new(
             fields[0],
             fields[1].Split(' ', StringSplitOptions.RemoveEmptyEntries),
-            DateOnly.FromDateTime(DateTimeOffset.Parse(fields[2], CultureInfo.InvariantCulture).DateTime),
+            // Anybody can write a commit of the year 30000; where git has no day itself it tells the first of its own time.
+            DateTimeOffset.TryParse(fields[2], CultureInfo.InvariantCulture, out var when)
+                ? DateOnly.FromDateTime(when.DateTime)
+                : DateOnly.FromDateTime(DateTimeOffset.UnixEpoch.DateTime),
             fields[3],
             fields[4].Trim(),
             files

@@ -154,6 +154,20 @@ public sealed class HistoryTests
     }
 
     [Fact]
+    public void A_commit_of_a_day_that_no_calendar_here_has_is_told_all_the_same()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        var text = copy.Git("cat-file", "commit", "HEAD");
+        copy.Write("late", System.Text.RegularExpressions.Regex.Replace(text, "(?m)^(committer .*> )[0-9]+ ", "${1}900000000000 "));
+        var late = copy.Git("hash-object", "-t", "commit", "-w", "late").Trim();
+        File.Delete(copy.At("late"));
+        copy.Git("reset", "--quiet", "--soft", late);
+        var run = History(copy.Root, "SP-0007");
+        Assert.Equal(0, run.Exit);
+        Assert.Contains("came into the records", run.Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void Names_of_authors_are_inert()
     {
         using var copy = ScratchRepository.OfDemo();

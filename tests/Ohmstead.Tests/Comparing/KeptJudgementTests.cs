@@ -92,6 +92,17 @@ public sealed class KeptJudgementTests
         Assert.False(File.Exists(copy.At("judged.json")));
     }
 
+    [Theory]
+    [InlineData("--on")]
+    [InlineData("--known")]
+    public void A_past_state_is_not_kept_for_what_came_later_would_be_laid_to_the_program(string option)
+    {
+        using var copy = CollectionCopy.Make();
+        var run = Run.Of("check", copy.Root, "--keep", copy.At("judged.json"), option, "2026-05-01");
+        Assert.Equal((2, "--keep keeps what is judged of the files as they lie; leave --on and --known out\n"), (run.Exit, run.Error));
+        Assert.False(File.Exists(copy.At("judged.json")));
+    }
+
     private static CollectionCopy Kept()
     {
         var copy = CollectionCopy.Make();
