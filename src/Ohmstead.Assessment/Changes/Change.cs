@@ -36,6 +36,9 @@ public enum ChangeKind
     /// <summary>Where an order stands.</summary>
     Order,
 
+    /// <summary>What must be bought of a part for the whole collection.</summary>
+    Buying,
+
     /// <summary>When a lot or a calibration falls due.</summary>
     Due,
 
@@ -63,6 +66,7 @@ public static class ChangeKinds
             ChangeKind.Whereabouts => "where",
             ChangeKind.Drawer => "drawer",
             ChangeKind.Order => "order",
+            ChangeKind.Buying => "to buy",
             ChangeKind.Due => "due",
             ChangeKind.Finding => "finding",
         };

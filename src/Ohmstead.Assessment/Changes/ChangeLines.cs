@@ -96,6 +96,11 @@ public static class ChangeLines
             yield return line;
         }
 
+        if (!changes.IsBuyingKnown)
+        {
+            yield return new(1, "the buying list was not compared, for which all boards must be judged");
+        }
+
         foreach (var input in changes.Entries)
         {
             yield return new(1, $"entered  {Entry(input)}");
@@ -208,6 +213,7 @@ public static class ChangeLines
             ChangeKind.Life => ("life", "lives"),
             ChangeKind.Need => ("part to find", "parts to find"),
             ChangeKind.Drawer => ("lot in the drawer", "lots in the drawer"),
+            ChangeKind.Buying => ("line of the buying list", "lines of the buying list"),
             ChangeKind.Whereabouts => ("place of a board", "places of boards"),
             ChangeKind.Due => ("due day", "due days"),
             _ => (ChangeKinds.Words(kind), ChangeKinds.Words(kind) + "s"),

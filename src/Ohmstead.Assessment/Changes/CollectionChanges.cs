@@ -42,6 +42,9 @@ public sealed record CollectionChanges(
     int Same
 )
 {
+    /// <summary>Whether the buying list was compared, for which all boards must be known.</summary>
+    public bool IsBuyingKnown { get; init; }
+
     /// <summary>Whether anything differs in meaning.</summary>
     public bool IsAny => Boards.Length > 0 || Shared.Length > 0 || Entries.Length > 0;
 

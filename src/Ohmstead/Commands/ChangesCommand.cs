@@ -53,9 +53,25 @@ internal sealed class ChangesCommand(Terminal terminal)
             Description = "Hold this program against what another one judged of the same records: a file that check --keep wrote.",
             HelpName = "FILE",
         };
+        var buying = new Option<bool>("--buying")
+        {
+            Description = "Compare the buying list where there are more than 500 boards, too: all of them are judged for it.",
+        };
         var exit = new Option<bool>("--exit") { Description = "End with 1 when anything differs in meaning." };
         var shared = new SharedOptions();
-        var command = new Command("changes", About) { from, to, form, wasOn, judged, exit, shared.Folder, shared.AsOf, shared.Workers };
+        var command = new Command("changes", About)
+        {
+            from,
+            to,
+            form,
+            wasOn,
+            judged,
+            buying,
+            exit,
+            shared.Folder,
+            shared.AsOf,
+            shared.Workers,
+        };
         command.SetAction(parsed =>
         {
             if (shared.Read(parsed, terminal.Error) is not { } options)
@@ -80,7 +96,7 @@ internal sealed class ChangesCommand(Terminal terminal)
             using (sides.Now)
             {
                 var (was, today) = (parsed.GetValue(wasOn) ?? options.Today, options.Today);
-                var changes = new ChangesRun(sides.Was, sides.Now, options, was).Run();
+                var changes = new ChangesRun(sides.Was, sides.Now, options, was) { WithBuying = parsed.GetValue(buying) }.Run();
                 return Tell(changes, new(sides.Was.Label, was, sides.Now.Label, today), parsed.GetValue(form)!, parsed.GetValue(exit));
             }
         });

@@ -21,6 +21,9 @@ namespace Ohmstead.Comparing;
 /// <param name="wasToday">The day on which the earlier one is judged.</param>
 internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions options, DateOnly wasToday)
 {
+    // So many boards are judged within a third of a second, for what all of them together ask to be bought.
+    private const int MostForBuying = 500;
+
     private readonly INodeReader nodes = NodeReaders.ForWorker(0);
 
     /// <summary>True to judge every board, whether or not anything of it can differ.</summary>
@@ -29,6 +32,11 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     /// <summary>The boards that are asked about; null for all. Of others only those are judged that differ and those that share a lot or a
     /// number with them.</summary>
     public Func<BoardPair, bool>? Only { get; init; }
+
+    /// <summary>True to compare the buying list of any number of boards: all of them are judged for it. Up to 500 it always is.</summary>
+    public bool WithBuying { get; init; }
+
+    private bool IsBuying => Only is null && (WithBuying || now.Folder.Boards.Count <= MostForBuying);
 
     /// <summary>Compares.</summary>
     public CollectionChanges Run() => RunWithPairs().Changes;
@@ -71,6 +79,11 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
         var lots = isAll ? null : scope.Lots(results);
         InputDifference[] inputs = [.. shared.Entries, .. results.SelectMany(result => result.Changes.Entries)];
         var changes = SharedComparer.Compare(new(sideWas, boardsWas), new(sideNow, boardsNow), inputs, lots);
+        if (IsBuying)
+        {
+            changes = [.. changes, .. Buying(looked, results, (sideWas, sideNow), shared.Entries)];
+        }
+
         ImmutableArray<BoardChanges> boards =
         [
             .. results
@@ -79,7 +92,28 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
                 .OrderBy(board => board.Number, StringComparer.Ordinal)
                 .ThenBy(board => board.Now ?? board.Was, StringComparer.Ordinal),
         ];
-        return (new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length), pairs);
+        return (new(boards, changes, [.. shared.Entries], pairs.Count - boards.Length) { IsBuyingKnown = IsBuying }, pairs);
+    }
+
+    private IEnumerable<Change> Buying(
+        IReadOnlyList<BoardPair> looked,
+        PairResult[] results,
+        (CollectionSide Was, CollectionSide Now) sides,
+        IReadOnlyList<InputDifference> shared
+    )
+    {
+        // The others are the same in both states, and judged once, by themselves: what all boards together show asks for work, never for a
+        // part.
+        var known = looked.Select(pair => pair.Now).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var others = Summaries(now, sides.Now, [.. now.Folder.Boards.Where(path => !known.Contains(path))]);
+        SideWithBoards With(CollectionSide side, Func<PairResult, BoardSummary?> board) =>
+            new(side, [.. results.Select(board).OfType<BoardSummary>().Concat(others).OrderBy(one => one.Path, StringComparer.Ordinal)]);
+        return BuyingComparer.Compare(
+            With(sides.Was, result => result.Was),
+            With(sides.Now, result => result.Now),
+            [.. results.Select(result => result.Changes)],
+            shared
+        );
     }
 
     // What is the same in a folder is read from there.
@@ -95,7 +129,7 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     }
 
     private PairPass Pass(CollectionSide sideWas, CollectionSide sideNow, IReadOnlyList<InputDifference> shared) =>
-        new((was.Folder, sideWas), (now.Folder, sideNow), shared, options);
+        new((was.Folder, sideWas), (now.Folder, sideNow), shared, options with { ForPages = IsBuying });
 
     private void JudgeAgain(
         BoardPair[] looked,
@@ -138,7 +172,7 @@ internal sealed class ChangesRun(ComparedSide was, ComparedSide now, RunOptions 
     // Boards that are not compared, by themselves: they are the same in both states, and only what they share with others counts.
     private BoardSummary[] Summaries(ComparedSide side, CollectionSide judge, IReadOnlyList<string> paths) =>
         [
-            .. new BoardPass(side.Folder, options with { Today = judge.Today, ForPages = false }, judge.Workshop, judge.Found, null)
+            .. new BoardPass(side.Folder, options with { Today = judge.Today, ForPages = IsBuying }, judge.Workshop, judge.Found, null)
                 .Judge(paths, nodes)
                 .Select(result => result.Summary)
                 .OfType<BoardSummary>(),

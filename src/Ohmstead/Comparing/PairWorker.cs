@@ -51,8 +51,8 @@ internal sealed class PairWorker(
                 ? Changed(new(new(oldBoard, earlier.Found), new(newBoard, later.Found), entries), (judgedWas, judgedNow), own)
                 : OneSided((earlier, judgedWas), (later, judgedNow));
         return new(
-            judgedWas is null ? null : BoardSummary.From(judgedWas, forPages: false),
-            judgedNow is null ? null : BoardSummary.From(judgedNow, forPages: false),
+            judgedWas is null ? null : BoardSummary.From(judgedWas, how.Options.ForPages),
+            judgedNow is null ? null : BoardSummary.From(judgedNow, how.Options.ForPages),
             new(
                 Number(later) ?? Number(earlier) ?? Path.GetFileNameWithoutExtension(pair.Now ?? pair.Was)!,
                 pair.Was,

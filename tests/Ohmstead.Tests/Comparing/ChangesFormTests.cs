@@ -1,6 +1,5 @@
 using System.Text;
 using System.Text.Json;
-using Json.Schema;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Output.Changes;
 using Ohmstead.Tests.Support;
@@ -100,31 +99,14 @@ public sealed class ChangesFormTests
     [Fact]
     public void What_programs_read_follows_its_schema()
     {
-        var schema = JsonSchema.FromText(
-            File.ReadAllText(ProjectFolder.At("schema/changes.schema.json")),
-            new() { SchemaRegistry = new() }
-        );
+        var schema = new PublishedSchema("changes");
         using var states = new TwoStates();
-        Holds();
+        schema.Holds(states.Json());
         states.Do("work", "SP-0007", "replaced", "C4", "--lot", "L-018", "--polarity", "schematic", "--by", "RK");
         states.Edit("collection.yaml", "decision: guarded", "decision: simple");
         File.Delete(states.Now.At("boards/SP-0009.md"));
         states.Edit("boards/SP-0011.md", "board: SP-0011", "board: [");
-        Holds();
-
-        void Holds()
-        {
-            var result = schema.Evaluate(states.Json(), new EvaluationOptions { OutputFormat = OutputFormat.List });
-            Assert.True(
-                result.IsValid,
-                string.Join(
-                    '\n',
-                    (result.Details ?? [])
-                        .Where(one => one.Errors is not null)
-                        .Select(one => $"{one.InstanceLocation}: {string.Join(", ", one.Errors!.Values)}")
-                )
-            );
-        }
+        schema.Holds(states.Json());
     }
 
     private static string? Text(JsonElement element, string name) => element.GetProperty(name).GetString();

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
@@ -13,6 +14,9 @@ namespace Ohmstead.Tests.Comparing;
 /// <remarks>Nothing of what compares states is asked, so that it can be held against this.</remarks>
 internal sealed record Judgement(ImmutableSortedDictionary<string, JudgedBoard> Boards, ImmutableArray<Finding> Findings)
 {
+    /// <summary>How many must be bought, by the words of the part.</summary>
+    public required ImmutableSortedDictionary<string, int> ToBuy { get; init; }
+
     /// <summary>Judges all of it.</summary>
     /// <param name="folder">The collection.</param>
     /// <param name="options">How, and on which day.</param>
@@ -23,7 +27,12 @@ internal sealed record Judgement(ImmutableSortedDictionary<string, JudgedBoard> 
         var result = new CollectionRun(folder, options).Run(seen: board =>
             boards[nameOf?.Invoke(board.Board.Id.Value) ?? board.Board.Id.Value] = board
         );
-        return new(boards.ToImmutableSortedDictionary(StringComparer.Ordinal), result.Findings);
+        return new(boards.ToImmutableSortedDictionary(StringComparer.Ordinal), result.Findings)
+        {
+            ToBuy = BuyingList
+                .Compute(result.Workshop, result.Boards, options.Today)
+                .ToImmutableSortedDictionary(line => line.What, line => line.ToBuy, StringComparer.Ordinal),
+        };
     }
 
     /// <summary>The boards of which two readings are told apart by their order alone.</summary>
@@ -36,6 +45,16 @@ internal sealed record Judgement(ImmutableSortedDictionary<string, JudgedBoard> 
             .Select(number => (Number: number, Was: State(number), Now: now.State(number)))
             .Where(one => one.Was != one.Now)
             .ToImmutableSortedDictionary(one => one.Number, one => $"{one.Was} -> {one.Now}", StringComparer.Ordinal);
+
+    public string[] DifferingToBuy(Judgement now) =>
+        [
+            .. ToBuy
+                .Keys.Union(now.ToBuy.Keys, StringComparer.Ordinal)
+                .Select(what => (What: what, Was: ToBuy.GetValueOrDefault(what), Now: now.ToBuy.GetValueOrDefault(what)))
+                .Where(line => line.Was != line.Now)
+                .Select(line => $"{line.What}: {line.Was} -> {line.Now}")
+                .Order(StringComparer.Ordinal),
+        ];
 
     public string[] DifferingLooks(Judgement now) =>
         [

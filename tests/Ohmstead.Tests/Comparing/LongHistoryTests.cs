@@ -34,6 +34,7 @@ public sealed class LongHistoryTests
             var pair = $"{one} -> {other}\n";
             Equal(pair, before.DifferingStates(after).Select(state => $"{state.Key}: {state.Value}"), States(told));
             Equal(pair, before.DifferingLooks(after), ToldChanges.Boards(told, ChangeKind.LookAgain, history.FirstNumber));
+            Equal(pair, before.DifferingToBuy(after), ToldChanges.ToBuy(told));
             Equal(pair, before.DifferingFindings(after), Settled(ToldChanges.Findings(told)));
             var twins = before.WithTwins.Union(after.WithTwins);
             Equal(

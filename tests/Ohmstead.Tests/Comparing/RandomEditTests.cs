@@ -32,6 +32,7 @@ public sealed class RandomEditTests(RandomEditTests.Demo demo) : IClassFixture<R
         Assert.Equal(before.DifferingStates(after), ToldChanges.States(told));
         Assert.Equal(before.DifferingLooks(after), ToldChanges.Boards(told, ChangeKind.LookAgain));
         Assert.Equal(before.DifferingFindings(after), ToldChanges.Findings(told));
+        Assert.Equal(before.DifferingToBuy(after), ToldChanges.ToBuy(told));
         if (!edits.HasMoved)
         {
             Assert.Equal(before.DifferingVerdicts(after), ToldChanges.Boards(told, ChangeKind.Verdict));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Output.Changes;
 
@@ -44,6 +45,20 @@ internal static class ToldChanges
                 .Select(pair => $"{(pair.Change.Now is null ? "gone" : "new")} {pair.Change.Now ?? pair.Change.Was}")
                 .Order(StringComparer.Ordinal),
         ];
+
+    /// <summary>How many must be bought otherwise.</summary>
+    public static string[] ToBuy(CollectionChanges changes) =>
+        [
+            .. changes
+                .Shared.Where(change => change.Kind == ChangeKind.Buying)
+                .Select(change => (change.Of, Was: Count(change.Was), Now: Count(change.Now)))
+                .Where(line => line.Was != line.Now)
+                .Select(line => $"{line.Of}: {line.Was} -> {line.Now}")
+                .Order(StringComparer.Ordinal),
+        ];
+
+    // "2 to buy of 3 needed, 1 in the drawer"
+    private static int Count(string? told) => told is null ? 0 : int.Parse(told.Split(' ')[0], CultureInfo.InvariantCulture);
 
     /// <summary>All that differs.</summary>
     public static string[] Mirrored(CollectionChanges changes, Func<string, string>? nameOf = null) => Sorted(All(changes, nameOf));

@@ -30,6 +30,15 @@ internal sealed class TwoStates : IDisposable
         Assert.True(run.Exit == 0, run.Error);
     }
 
+    /// <summary>Makes the earlier state what the later one is by now.</summary>
+    public void Keep()
+    {
+        foreach (var path in Directory.EnumerateFiles(Now.Root, "*", SearchOption.AllDirectories))
+        {
+            File.Copy(path, Path.Combine(Was.Root, Path.GetRelativePath(Now.Root, path)), overwrite: true);
+        }
+    }
+
     /// <summary>What is told of the difference, for people.</summary>
     public string Text(params string[] more) => Told([Was.Root, Now.Root, .. more]).Out;
 

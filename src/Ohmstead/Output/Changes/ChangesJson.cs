@@ -24,6 +24,7 @@ internal static class ChangesJson
                 State(json, "was", states.Was, states.WasOn);
                 State(json, "now", states.Now, states.NowOn);
                 json.WriteNumber("same", changes.Same);
+                json.WriteBoolean("buying_compared", changes.IsBuyingKnown);
                 json.WriteStartArray("boards");
                 foreach (var board in changes.Boards)
                 {
