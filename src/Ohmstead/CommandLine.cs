@@ -86,6 +86,13 @@ internal static class CommandLine
                 ]
             ),
             new(
+                "Instruments",
+                [
+                    ("instrument", () => new InstrumentCommand(terminal).Build()),
+                    ("calibration", () => new CalibrationCommand(terminal).Build()),
+                ]
+            ),
+            new(
                 "Parts in the drawer and on order",
                 [
                     ("fit", () => new FitCommand(terminal).Build()),

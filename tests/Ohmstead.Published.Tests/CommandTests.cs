@@ -71,6 +71,8 @@ public sealed class CommandTests(PublishedProgram published)
             { "lot L-031 'aluminium electrolytic' 470uF 20% 35V 105C date_code=2610 --quantity 10 --price '0.42 EUR'", 0 },
             { "incoming L-018 47.4uF 112mohm 120Hz --by TS --instrument bridge-1", 0 },
             { "scrap L-013 1 'reads 70 % of its mark' --piece 2 --by TS", 0 },
+            { "instrument meter-2 'handheld multimeter' --accuracy 'resistance error=0.5% digits=2 step=1ohm up_to=4kohm'", 0 },
+            { "calibration bridge-2 --valid '12 months' --certificate SPC-26-021", 0 },
             { "enter SP-0008 F1 open --in-circuit --by RK", 0 },
             { "orders . --form csv", 0 },
             { "order PO-14 placed '220 µF 100 V, ten' --from 'Two Weirs Electronics'", 0 },

@@ -126,7 +126,8 @@ public static class YearAhead
 
     private static IEnumerable<DueItem> Calibrations(Workshop workshop) =>
         from instrument in workshop.Instruments.Values
-        let last = instrument.Calibrations.MaxBy(CalibrationRules.Until)
+        // The latest is in force, also where an older one would have held longer.
+        let last = instrument.Calibrations.MaxBy(calibration => calibration.Date.Value)
         where last is not null
         let until = CalibrationRules.Until(last)
         select new DueItem(

@@ -71,6 +71,7 @@ public static class CheckCatalogue
     /// judged.</summary>
     public static IReadOnlyList<ICollectionCheck> Shared { get; } =
     [
+        new AccuracyDoubtful(),
         new IncomingFarFromMarking(),
         new IncomingIncomplete(),
         new NameRepeated(),

@@ -163,51 +163,57 @@ public static class FileShapes
         ]
     );
 
-    private static readonly Shape Calibration = new(
-        "calibration",
-        "One calibration. Older ones stay: a reading is judged by the one in force on its day.",
-        "{ date: 2025-09-12, valid: 12 months, certificate: SP-C-31 }",
-        [
-            Key.Date("date", "The day.", "2025-09-12").Needed(),
-            Key.Quantity("valid", Dimension.Duration, "How long it holds; 12 months when not said.", "12 months"),
-            Key.Text("certificate", "The certificate.", "SP-C-31").AsPrinted(),
-        ]
-    );
+    /// <summary>A calibration of an instrument.</summary>
+    public static Shape Calibration { get; } =
+        new(
+            "calibration",
+            "One calibration. Older ones stay: a reading is judged by the one in force on its day.",
+            "{ date: 2025-09-12, valid: 12 months, certificate: SP-C-31 }",
+            [
+                Key.Date("date", "The day.", "2025-09-12").Needed(),
+                Key.Quantity("valid", Dimension.Duration, "How long it holds; 12 months when not said.", "12 months"),
+                Key.Text("certificate", "The certificate.", "SP-C-31").AsPrinted(),
+            ]
+        );
 
-    private static readonly Shape Accuracy = new(
-        "accuracy",
-        "What the instrument is good for in one quantity.",
-        "{ measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF }",
-        [
-            Key.Word("measures", Vocabulary.InstrumentMeasures, "nothing that an instrument measures", "The quantity.").Needed(),
-            Key.Quantity("error", Dimension.Ratio, "The part of the error that goes with the reading.", "0.5 %"),
-            Key.Count("digits", "The part of the error counted in steps of the last digit.", "5"),
-            Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
-            Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
-            Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
-            Key.Quantity(
-                "certificate",
-                Dimension.Ratio,
-                "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.",
-                "0.2 %"
-            ),
-        ]
-    );
+    /// <summary>What an instrument is good for in one quantity.</summary>
+    public static Shape Accuracy { get; } =
+        new(
+            "accuracy",
+            "What the instrument is good for in one quantity.",
+            "{ measures: capacitance, error: 0.5 %, digits: 5, step: 0.1 µF }",
+            [
+                Key.Word("measures", Vocabulary.InstrumentMeasures, "nothing that an instrument measures", "The quantity.").Needed(),
+                Key.Quantity("error", Dimension.Ratio, "The part of the error that goes with the reading.", "0.5 %"),
+                Key.Count("digits", "The part of the error counted in steps of the last digit.", "5"),
+                Key.AnyQuantity("step", "The step of the last digit.", "0.1 µF"),
+                Key.AnyQuantity("fixed", "A fixed part of the error.", "5 pF"),
+                Key.AnyQuantity("up_to", "The largest reading this holds for.", "2000 µF"),
+                Key.Quantity(
+                    "certificate",
+                    Dimension.Ratio,
+                    "The expanded uncertainty (k = 2) of the calibration itself, as part of the reading, from its certificate.",
+                    "0.2 %"
+                ),
+            ]
+        );
 
-    private static readonly Shape Instrument = new(
-        "instrument",
-        "A measuring instrument.",
-        "{ id: bridge-2, what: component bridge }",
-        [
-            Key.Id("id", "Its name in the records.", "bridge-2").Needed(),
-            Key.Text("what", "What it is.", "component bridge").Needed(),
-            Key.Text("maker", "Who made it.", "Tallis").AsPrinted(),
-            Key.Text("serial", "Its serial number.", "0412").AsPrinted(),
-            Key.List("calibrations", Calibration, "Its calibrations."),
-            Key.List("accuracy", Accuracy, "What it is good for."),
-            Note,
-        ]
-    );
+    /// <summary>An instrument.</summary>
+    public static Shape Instrument { get; } =
+        new(
+            "instrument",
+            "A measuring instrument.",
+            "{ id: bridge-2, what: component bridge }",
+            [
+                Key.Id("id", "Its name in the records.", "bridge-2").Needed(),
+                Key.Text("what", "What it is.", "component bridge").Needed(),
+                Key.Text("maker", "Who made it.", "Tallis").AsPrinted(),
+                Key.Text("serial", "Its serial number.", "0412").AsPrinted(),
+                Key.List("calibrations", Calibration, "Its calibrations."),
+                Key.List("accuracy", Accuracy, "What it is good for."),
+                Note,
+            ]
+        );
 
     /// <summary>A lot in the drawer.</summary>
     public static Shape LotShape { get; } =

@@ -7,7 +7,7 @@ using Ohmstead.Writing;
 
 namespace Ohmstead.Commands;
 
-/// <summary>What every command that enters something about the drawer takes.</summary>
+/// <summary>What every command that enters something about the drawer or an instrument takes.</summary>
 internal sealed class StockOptions
 {
     private readonly SharedOptions shared = new();
@@ -48,14 +48,22 @@ internal sealed class StockOptions
         return new(IsoDate.Text(day), Initials.Clean(by), instrument) { IsLate = day != today };
     }
 
+    /// <summary>A command that takes the day, and no slip of a unit to be sure of.</summary>
+    public Command PlainCommand(string name, string description, params IEnumerable<Symbol> own) =>
+        CommandParts.Build(name, description, [.. own, On, shared.Folder, shared.AsOf, Trial]);
+
     /// <summary>A command that takes them.</summary>
     public Command Command(string name, string description, params IEnumerable<Symbol> own) =>
         CommandParts.Build(name, description, [.. own, shared.Folder, shared.AsOf, Note, Sure, Trial]);
 
     /// <summary>Opens the stock file of the collection and hands it on; exit code 2 when there is no such folder.</summary>
     public int Run(ParseResult parsed, Terminal terminal, Func<StockEntry, RunOptions, int> enter) =>
+        Run(parsed, terminal, (files, run) => enter(new StockEntry(terminal, run, files), run));
+
+    /// <summary>Opens the collection and hands it on; exit code 2 when there is no such folder.</summary>
+    public int Run(ParseResult parsed, Terminal terminal, Func<CollectionFolder, RunOptions, int> enter) =>
         shared.Read(parsed, terminal.Error, writes: true) is { } run
         && SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is { } files
-            ? enter(new StockEntry(terminal, run, files), run)
+            ? enter(files, run)
             : ExitCode.Usage;
 }

@@ -55,10 +55,12 @@ internal sealed class SideOpener(string folder)
         : git.Commit(name).Is(out var commit, out why) ? Revision(name, commit)
         : Outcome<ComparedSide>.Refused(why);
 
+    // Nothing lies in a bare repository: held against any commit all of it would be gone.
     private static Outcome<ComparedSide> Folder(string name) =>
-        Directory.Exists(name)
-            ? Outcome<ComparedSide>.From(new(name, CollectionFolder.Open(name), null))
-            : Outcome<ComparedSide>.Refused(NamedFiles.Missing(name, "folder"));
+        !Directory.Exists(name) ? Outcome<ComparedSide>.Refused(NamedFiles.Missing(name, "folder"))
+        : CollectionFolder.Open(name) is var files && files.Boards.Count == 0 && GitRepository.IsBare(name)
+            ? Outcome<ComparedSide>.Refused($"'{name}' is a bare repository, in which no files lie: name two revisions of it")
+        : Outcome<ComparedSide>.From(new(name, files, null));
 
     private Outcome<ComparedSide> Revision(string label, string commit)
     {

@@ -13,4 +13,12 @@ internal sealed record GitAnswer(int Exit, byte[] Bytes, string Error)
 
     /// <summary>The first line of what it said, which is its reason where it did not end well; null where it said nothing.</summary>
     public string? FirstLine => Error.Split('\n', 2)[0].Trim() is { Length: > 0 } line ? line : null;
+
+    /// <summary>Its reason with the command that it advises, where it does: whom a folder belongs to is for a person to look at.</summary>
+    public string? Reason =>
+        FirstLine is { } line && Array.Find(Error.Split('\n', StringSplitOptions.TrimEntries), IsAdvice) is { } advice
+            ? $"{line}; where you trust whoever owns it: {advice}"
+            : FirstLine;
+
+    private static bool IsAdvice(string line) => line.StartsWith("git config ", StringComparison.Ordinal);
 }

@@ -45,7 +45,7 @@ internal sealed class GitProcess(string folder)
         var answer = Run(arguments);
         return answer.Exit == 0
             ? Outcome<byte[]>.From(answer.Bytes)
-            : Outcome<byte[]>.Refused(answer.FirstLine ?? $"git {arguments[0]} ended without a word");
+            : Outcome<byte[]>.Refused(answer.Reason ?? $"git {arguments[0]} ended without a word");
     }
 
     /// <summary>What came of a command, however it ended: with 127 where there is no git.</summary>

@@ -41,6 +41,11 @@ internal sealed class GitRepository
     /// <param name="folder">A folder.</param>
     public static Outcome<string> TopOf(string folder) => new GitProcess(folder).ReadLine("rev-parse", "--show-toplevel");
 
+    /// <summary>Whether a folder is itself a repository that has no files beside it.</summary>
+    /// <param name="folder">A folder.</param>
+    public static bool IsBare(string folder) =>
+        new GitProcess(Path.GetFullPath(folder)).ReadLine("rev-parse", "--is-bare-repository").Is(out var said, out _) && said == "true";
+
     /// <summary>The commit that a person names, or why there is none.</summary>
     /// <param name="revision">A branch, a tag, a commit or <c>HEAD~3</c>.</param>
     public Outcome<string> Commit(string revision) =>

@@ -11,7 +11,7 @@ using Ohmstead.Running;
 
 namespace Ohmstead.Writing;
 
-/// <summary>Puts one entry into the stock file: judged before it is written, whole or not at all.</summary>
+/// <summary>Entries of the stock file.</summary>
 /// <param name="terminal">Where it is told.</param>
 /// <param name="run">How records are read and judged.</param>
 /// <param name="files">The collection.</param>
@@ -22,12 +22,10 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
 
     private const string Empty = "# The drawer, the orders, and incoming inspection.\nlots: []\n";
 
-    private const string Slip = "incoming-far-from-marking";
-
-    private readonly RunResult before = new CollectionRun(files.Only([]), run).Run();
+    private readonly SharedFileEntry file = new(terminal, run, files, Path, Empty);
 
     /// <summary>The drawer and the orders as they are.</summary>
-    public Workshop Workshop => before.Workshop;
+    public Workshop Workshop => file.Workshop;
 
     /// <summary>How many pieces of a lot are left in the drawer, with how many came and how many boards took; null where nobody wrote how
     /// many came.</summary>
@@ -69,70 +67,11 @@ internal sealed class StockEntry(Terminal terminal, RunOptions run, CollectionFo
         return (new(put.Text, put.Refusal) { Entry = put.Spots is [var spot, ..] ? spot : default }, late);
     }
 
-    /// <summary>Changes the file by one splice.</summary>
-    /// <param name="isSure">True to write what looks like a slip of the unit.</param>
-    /// <param name="isTrial">True to show what would be written, and write nothing.</param>
-    /// <param name="change">The splice, and the entry as one line.</param>
-    /// <param name="tell">Told what the file says afterwards, and where the entry stands in it.</param>
-    /// <returns>The exit code.</returns>
+    /// <inheritdoc cref="SharedFileEntry.Change"/>
     public int Change(
         bool isSure,
         bool isTrial,
         Func<RecordEditor, (EditOutcome Outcome, string Line)> change,
         Action<Workshop, Spot>? tell = null
-    )
-    {
-        (string Before, string After, string Line, Spot Entry, Workshop Workshop)? done = null;
-        (string? Text, int Exit) Judged(string text)
-        {
-            if (Splice.Try(terminal, Path, text, FileForm.Yaml, change) is not var (changed, line, entry))
-            {
-                return (null, ExitCode.Findings);
-            }
-
-            var after = new CollectionRun(
-                files.With(Path).Only([]),
-                run with
-                {
-                    Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [Path] = changed },
-                }
-            ).Run();
-            if (!JudgedFiles.AreSound(terminal, before, after, [Path]))
-            {
-                return (null, ExitCode.Findings);
-            }
-
-            var slip = after.Findings.FirstOrDefault(finding =>
-                finding.Check == Slip && before.Findings.All(known => known.Check != Slip || known.Message != finding.Message)
-            );
-            if (slip is not null && !isSure)
-            {
-                terminal.Error.WriteLine(Printable.Escape($"{slip.Place}: {slip.Message} [{slip.Check}]"));
-                terminal.Error.WriteLine("nothing was written; --sure writes it all the same");
-                return (null, ExitCode.Findings);
-            }
-
-            done = (text, changed, line, entry, after.Workshop);
-            return (isTrial ? null : changed, ExitCode.Clean);
-        }
-
-        // The first entry makes the file, whole; one that is not written makes none.
-        var isThere = files.Named(Path) is not null;
-        var (first, exit) = isThere ? (null, RecordFile.Change(files.Root, Path, terminal.Error, Judged)) : Judged(Empty);
-        if (first is not null)
-        {
-            RecordFile.Create(files.Root, Path, first);
-        }
-
-        if (done is var (old, now, line, place, workshop))
-        {
-            EntryTold.Tell(terminal, files.Root, Path, isTrial ? null : (old, now), () =>
-            {
-                terminal.Out.WriteLine(Printable.Escape($"{Path}: {(isTrial ? "would add" : "added")} {line}"));
-                tell?.Invoke(workshop, place);
-            });
-        }
-
-        return exit;
-    }
+    ) => file.Change(isSure, isTrial, change, tell);
 }

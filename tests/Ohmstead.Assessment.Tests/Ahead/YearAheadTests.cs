@@ -94,6 +94,19 @@ public sealed class YearAheadTests
     }
 
     [Fact]
+    public void A_later_calibration_that_holds_shorter_is_the_one_in_force()
+    {
+        // Readings after 2026-12-01 are warned of: the year ahead must not say that the older one still holds.
+        var item = Assert.Single(
+            Ahead(
+                "note: none",
+                instruments: "calibrations: [{ date: 2026-01-19, valid: 24 months }, { date: 2026-06-01, valid: 6 months }]"
+            )
+        );
+        Assert.Equal(new DateOnly(2026, 12, 1), item.First);
+    }
+
+    [Fact]
     public void A_calibration_that_ran_out_is_overdue() =>
         Assert.True(
             Assert.Single(Ahead("note: none", instruments: "calibrations: [{ date: 2025-09-12 }]")).IsOverdueOn(SmallCollection.Today)

@@ -205,6 +205,80 @@ public sealed class RepositoryTests
         Assert.StartsWith("there is no folder 'HEAD', and git says: fatal: not a git repository", run.Error, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Before_the_first_commit_there_is_nothing_to_hold_files_against()
+    {
+        using var copy = ScratchRepository.Empty();
+        CollectionCopy.Put(copy.Root);
+        Assert.Equal((2, "git knows no commit 'HEAD' here\n"), (Changes(copy.Root).Exit, Changes(copy.Root).Error));
+    }
+
+    [Fact]
+    public void A_head_on_no_branch_is_a_commit_like_any_other()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        copy.Git("checkout", "--quiet", "--detach");
+        Rewrite(copy.Root);
+        Assert.Contains(Told, Changes(copy.Root).Out, StringComparison.Ordinal);
+        copy.Git("stash", "--quiet");
+        copy.Git("bisect", "start");
+        copy.Git("bisect", "bad", "HEAD");
+        Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(copy.Root).Out);
+    }
+
+    [Fact]
+    public void While_a_rebase_stands_still_files_are_held_against_where_it_stands()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        copy.Git("checkout", "--quiet", "-b", "bench");
+        Rewrite(copy.Root);
+        copy.Commit("read again");
+        copy.Git("checkout", "--quiet", "main");
+        copy.Write(Board, copy.Read(Board).Replace("31.8 µF", "51.8 µF", StringComparison.Ordinal));
+        copy.Commit("read otherwise");
+        copy.Git("checkout", "--quiet", "bench");
+        Assert.ThrowsAny<Exception>(() => copy.Git("rebase", "--quiet", "main"));
+        // What lies there has the marks of a conflict, and is no record.
+        Assert.Contains("SP-0007  was fit to run, now cannot be read\n", Changes(copy.Root).Out, StringComparison.Ordinal);
+        Assert.Contains(
+            "capacitance now says 51.8 µF, and said 31.8 µF",
+            Changes(copy.Root, "HEAD~1", "HEAD").Out,
+            StringComparison.Ordinal
+        );
+    }
+
+    [Fact]
+    public void Of_a_bare_repository_two_revisions_are_named()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        using var other = CollectionCopy.Empty();
+        copy.Git("clone", "--quiet", "--bare", ".", other.At("bare.git"));
+        var bare = other.At("bare.git");
+        var run = Changes(bare);
+        Assert.Equal((2, $"'{bare}' is a bare repository, in which no files lie: name two revisions of it\n"), (run.Exit, run.Error));
+        Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", Changes(bare, "HEAD", "HEAD").Out);
+    }
+
+    [Fact]
+    public void A_repository_of_somebody_else_is_left_alone_with_the_advice_of_git()
+    {
+        Assert.SkipUnless(OperatingSystem.IsLinux() && Environment.UserName == "root", "only root can give a folder away");
+        using var copy = ScratchRepository.OfDemo();
+        using (var chown = System.Diagnostics.Process.Start("chown", ["-R", "4321", copy.Root]))
+        {
+            chown.WaitForExit();
+        }
+
+        var run = Changes(copy.Root);
+        Assert.Equal(2, run.Exit);
+        Assert.Contains("dubious ownership", run.Error, StringComparison.Ordinal);
+        Assert.Contains(
+            "; where you trust whoever owns it: git config --global --add safe.directory ",
+            run.Error,
+            StringComparison.Ordinal
+        );
+    }
+
     private static void Rewrite(string root, string path = Board)
     {
         var file = Path.Combine(root, path);

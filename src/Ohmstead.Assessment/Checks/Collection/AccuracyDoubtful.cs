@@ -1,0 +1,92 @@
+using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
+
+namespace Ohmstead.Assessment.Checks.Collection;
+
+/// <summary>What an instrument is said to be good for cannot be what its handbook says: half of it is missing, or it is more than half of the
+/// reading, or less than nothing.</summary>
+public sealed class AccuracyDoubtful : ICollectionCheck
+{
+    // No instrument of a bench is off by more than half of what it shows; 5 written for 5 % is five times the reading.
+    private const decimal MostOfReading = 0.5m;
+
+    /// <inheritdoc/>
+    public CheckDescription Description { get; } =
+        new(
+            "accuracy-doubtful",
+            Severity.Warning,
+            "what an instrument is said to be good for cannot be what its handbook says",
+            CheckEffect.HoldsBack,
+            "how close to a limit its readings can tell is not known"
+        );
+
+    /// <inheritdoc/>
+    public IEnumerable<Finding> Look(CollectionUnderCheck collection)
+    {
+        if (collection.Workshop.InstrumentsFile is not { } file)
+        {
+            yield break;
+        }
+
+        foreach (var instrument in file.Instruments)
+        {
+            foreach (var (spot, message, next) in instrument.Accuracies.SelectMany(Doubts))
+            {
+                yield return new(Description.Name, Description.Severity, spot.In(file.Path), $"{instrument.Id.Value}: {message}", next);
+            }
+        }
+    }
+
+    private static IEnumerable<(Spot Spot, string Message, string Next)> Doubts(Accuracy accuracy)
+    {
+        var of = accuracy.Measures.Text;
+        if (accuracy is { Digits: { } digits, Step: null })
+        {
+            yield return (
+                digits.Spot,
+                $"{digits.Text} steps of the last digit of its {of}, and no step: they count nothing",
+                "add the step of the last digit, such as step: 0.1 µF"
+            );
+        }
+
+        if (accuracy is { Step: { } step, Digits: null })
+        {
+            yield return (step.Spot, $"a step of its {of}, and not how many of them it may be off", "add how many, such as digits: 3");
+        }
+
+        if (accuracy is { Error: null, Digits: null, Step: null, Fixed: null })
+        {
+            yield return (
+                accuracy.Spot,
+                $"its {of} is listed, and not how far it may be off",
+                "add error, digits with step, or fixed, as its handbook says"
+            );
+        }
+
+        foreach (var share in new[] { accuracy.Error, accuracy.Certificate })
+        {
+            if (share is { } part && part.Value.Value > MostOfReading)
+            {
+                yield return (
+                    part.Spot,
+                    $"'{part.Text}' is more than half of what it shows",
+                    part.Text.EndsWith('%') ? "write what its handbook says" : $"write {part.Text} % where that is meant"
+                );
+            }
+        }
+
+        foreach (var value in new[] { accuracy.Error, accuracy.Certificate, accuracy.Step, accuracy.Fixed, accuracy.UpTo })
+        {
+            if (value is { } less && less.Value.Value < 0m)
+            {
+                yield return (
+                    less.Spot,
+                    $"'{less.Text}' is less than nothing",
+                    $"write it without the sign: {less.Text.TrimStart('-', '−')}"
+                );
+            }
+        }
+    }
+}
