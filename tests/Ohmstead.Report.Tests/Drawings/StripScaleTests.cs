@@ -25,6 +25,16 @@ public class StripScaleTests
     public void A_reading_just_outside_is_drawn_clear_of_the_stroke_on_the_other_side() =>
         Assert.Equal(77m, StripScale.For(Room(376, 564), 565, null, 470, VerdictOutcome.Outside).At);
 
+    // A limit of nothing at all has no size to draw by: on it a reading stands beside the stroke, above it at the end.
+    [Theory]
+    [InlineData(0, 67, false, VerdictOutcome.Inside)]
+    [InlineData(3, 91, true, VerdictOutcome.Outside)]
+    public void A_limit_of_zero_is_drawn(int reading, int across, bool isBeyond, VerdictOutcome outcome)
+    {
+        var drawing = StripScale.For(Room(null, 0), reading, null, null, outcome);
+        Assert.Equal((across, isBeyond), (drawing.At, drawing.IsBeyond));
+    }
+
     // 900 µF lies 336 µF above 564, at 72 + 85.8 pixels.
     [Theory]
     [InlineData(900, 91)]
