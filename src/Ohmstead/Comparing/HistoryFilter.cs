@@ -50,7 +50,7 @@ internal sealed class HistoryFilter(GitObjects objects, ReadingLimits limits)
                 case "board" or "number":
                     numbers.Add(fact.Text);
                     break;
-                case "from" when BoardPlace.Parse(fact.Text) is { } place:
+                case "taken_from" or "went_to" when BoardPlace.Parse(fact.Text) is { } place:
                     numbers.Add(place.Board);
                     break;
             }

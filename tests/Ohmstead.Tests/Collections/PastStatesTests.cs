@@ -17,6 +17,7 @@ public sealed class PastStatesTests
     {
         var points = Count(CollectionCopy.Untouched);
         Assert.True(points.Length >= 7, "the demo has a past");
+        Assert.NotEqual(0, points[0].Boards);
         AssertCounts(CollectionCopy.Untouched, points);
     }
 
@@ -33,6 +34,36 @@ public sealed class PastStatesTests
         var points = Count(copy.Root);
         AssertCounts(copy.Root, points);
         Assert.NotEqual(Count(CollectionCopy.Untouched).Select(point => point.Fit), points.Select(point => point.Fit));
+    }
+
+    [Fact]
+    public void What_a_board_takes_counts_also_where_its_own_state_stays_what_it_was()
+    {
+        // A fault stands on SP-0010 before and after it took more than were left, and SP-0007 is held back from then on.
+        using var copy = CollectionCopy.Make();
+        var work = string.Concat(Enumerable.Repeat("      - { part: C9, did: replaced, lot: L-018, polarity: schematic }\n", 3));
+        var board = copy.Read("boards/SP-0010.md");
+        copy.Write(
+            "boards/SP-0010.md",
+            board.Replace("bench:\n", "bench:\n  - date: 2026-11-24\n    by: RK\n    work:\n" + work, StringComparison.Ordinal)
+        );
+        var (was, points) = (Count(CollectionCopy.Untouched), Count(copy.Root));
+        AssertCounts(copy.Root, points);
+        Assert.Equal((was[^2].Fit, was[^1].Fit - 1), (points[^2].Fit, points[^1].Fit));
+    }
+
+    [Fact]
+    public void A_visit_on_the_last_day_of_a_quarter_belongs_to_that_quarter_alone()
+    {
+        using var copy = CollectionCopy.Empty();
+        copy.Write(
+            "boards/SP-0001.md",
+            "---\nboard: SP-0001\ntitle: a lamp\nbench:\n  - { date: 2026-06-30, by: RK }\n  - { date: 2026-07-01, by: RK }\n---\n"
+        );
+        Assert.Equal(
+            [("2026-06-30", 1), ("2026-09-30", 1), ("2026-11-25", 0)],
+            Count(copy.Root).Select(point => (point.Day.ToString("yyyy-MM-dd", null), point.Work.Visits)).TakeLast(3)
+        );
     }
 
     [Fact]

@@ -113,6 +113,82 @@ public sealed class HistoryTests
     }
 
     [Fact]
+    public void Pieces_count_for_a_board_as_long_as_it_held_some_of_their_lot()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        copy.Write(
+            "boards/SP-0030.md",
+            "---\nboard: SP-0030\ntitle: Lamp driver\nparts:\n  - { ref: C3, kind: aluminium electrolytic, capacitance: 47 µF }\nbench:\n"
+                + Visit("C3", 40)
+                + "---\n"
+        );
+        copy.Commit("many pieces", "2026-11-21");
+        File.Delete(copy.At("boards/SP-0030.md"));
+        copy.Commit("they were never there", "2026-11-22");
+        copy.Write(Board, copy.Read(Board).Replace("L-018", "L-005", StringComparison.Ordinal));
+        copy.Commit("they came out of another bag", "2026-11-23");
+
+        // Today its record names L-005; on the days before it was L-018 that counted.
+        var told = History(copy.Root, "SP-0007").Out;
+        Assert.Matches("\n2026-11-23  .*\n2026-11-22  .*\n2026-11-21  .*\n2026-11-20  ", told);
+    }
+
+    [Fact]
+    public void What_the_giver_of_a_part_says_is_told_of_the_board_that_took_it()
+    {
+        // The giver does not name the taker: only the taker says where its part came from.
+        using var copy = ScratchRepository.OfDemo();
+        const string Giver = "boards/SP-0020.md";
+        var intact = copy.Read(Giver);
+        Assert.DoesNotContain("SP-0011", intact, StringComparison.Ordinal);
+        const string Head = "bench:\n  - date: 2026-11-21\n    by: RK\n    work:\n";
+        Put(copy, Giver, "bench:\n", Head + "      - { part: C2, did: removed }\n");
+        Put(
+            copy,
+            "boards/SP-0011.md",
+            "bench:\n",
+            Head + "      - { part: C2, did: replaced, taken_from: SP-0020 C2, polarity: schematic }\n"
+        );
+        copy.Commit("one for the other", "2026-11-21");
+        copy.Write(Giver, intact);
+        copy.Commit("it never left", "2026-11-22");
+
+        Assert.Matches("\n2026-11-22  [0-9a-f]{10}  RK  ", History(copy.Root, "SP-0011").Out);
+    }
+
+    [Fact]
+    public void Who_first_wrote_an_entry_is_known_behind_another_name_of_the_file()
+    {
+        using var copy = ScratchRepository.OfDemo();
+        File.Move(copy.At(Board), copy.At("boards/receiver.md"));
+        copy.Commit("another name", "2026-11-23", "Tam");
+        var told = History(copy.Root, "SP-0007", "C3").Out;
+        Assert.Matches("reading of C3, 2026-02-28 RK, capacitance 31.8 µF: 2026-11-20 RK ", told);
+        Assert.DoesNotContain("Tam", told, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_board_that_came_after_the_beginning_of_a_clone_has_its_whole_history_there()
+    {
+        using var copy = ScratchRepository.OfDemo("--initial-branch=main");
+        Put(copy, "boards/SP-0001.md", "title:", "title: Old");
+        copy.Commit("where the clone begins", "2026-11-21");
+        copy.Write("boards/SP-0030.md", "---\nboard: SP-0030\ntitle: Lamp driver\n---\n");
+        copy.Commit("a new board", "2026-11-22");
+        using var beside = CollectionCopy.Empty();
+        using var cloning = ScratchRepository.In(beside.Root);
+        cloning.Git("clone", "--quiet", "--depth", "2", "file://" + copy.Root, "clone");
+        Assert.Equal((0, 3), (History(beside.At("clone"), "SP-0030").Exit, History(beside.At("clone"), "SP-0007").Exit));
+        var both = Histories(
+            beside.At("clone"),
+            CollectionFolder.Open(beside.At("clone")),
+            ["boards/SP-0007.md", "boards/SP-0030.md"],
+            isAll: false
+        );
+        Assert.Equal((true, false), (both["boards/SP-0007.md"].Begins is not null, both["boards/SP-0030.md"].Begins is not null));
+    }
+
+    [Fact]
     public void What_programs_read_follows_its_schema()
     {
         var schema = new PublishedSchema("history");

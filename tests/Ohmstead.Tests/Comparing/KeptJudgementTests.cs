@@ -37,6 +37,51 @@ public sealed class KeptJudgementTests
         Assert.Equal("program", json.RootElement.GetProperty("boards")[0].GetProperty("changes")[0].GetProperty("because")[0].GetString());
     }
 
+    [Theory]
+    [InlineData("\"look_again\": \"2027-11-09\"", "\"look_again\": \"2027-11-10\"", "look again  was 2027-11-10, now 2027-11-09")]
+    [InlineData(
+        "110 k\\u03A9 (delivery limit)",
+        "111 k\\u03A9 (delivery limit)",
+        "was 90 kΩ … 111 kΩ (delivery limit), now 90 kΩ … 110 kΩ"
+    )]
+    public void Days_of_the_next_look_and_limits_are_held_against_each_other(string now, string was, string told)
+    {
+        using var copy = Kept();
+        var text = copy.Read("judged.json");
+        var at = text.IndexOf(now, text.IndexOf("\"board\": \"SP-0007\"", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.True(at > 0, "it is kept");
+        copy.Write("judged.json", text[..at] + was + text[(at + now.Length)..]);
+        Assert.Contains(told, Run.Of("changes", "--judged", copy.At("judged.json"), "--in", copy.Root).Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Proofs_are_held_against_each_other_as_readings_are()
+    {
+        using var copy = Kept();
+        var text = copy.Read("judged.json");
+        var at = text.IndexOf("\"place\": \"\\u002B80V\"", StringComparison.Ordinal);
+        var outcome = text.IndexOf("\"outcome\": \"inside\"", at, StringComparison.Ordinal);
+        copy.Write(
+            "judged.json",
+            text[..outcome] + text[outcome..].Replace("\"outcome\": \"inside\"", "\"outcome\": \"outside\"", StringComparison.Ordinal)
+        );
+        Assert.Matches(
+            "verdict  \\+80V .*: was outside, now inside",
+            Run.Of("changes", "--judged", copy.At("judged.json"), "--in", copy.Root).Out
+        );
+    }
+
+    [Fact]
+    public void It_is_judged_again_on_the_day_on_which_it_was_kept()
+    {
+        // By then looks are overdue that are not today.
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Run.Of("check", copy.Root, "--keep", copy.At("judged.json"), "--as-of", "2031-01-01").Exit);
+        Assert.Contains("overdue", copy.Read("judged.json"), StringComparison.Ordinal);
+        var run = Run.Of("changes", "--judged", copy.At("judged.json"), "--in", copy.Root);
+        Assert.Equal("nothing differs in meaning; 20 boards are as they were\n", run.Out);
+    }
+
     [Fact]
     public void A_record_that_is_another_one_now_is_left_out_and_told()
     {
