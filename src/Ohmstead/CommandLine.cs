@@ -157,6 +157,11 @@ internal static class CommandLine
             option.Action = help;
         }
 
+        foreach (var option in root.Options.OfType<VersionOption>())
+        {
+            option.Action = new VersionLines();
+        }
+
         // A word that begins with @ is a word: what was seen at the bench may begin so.
         var parsed = root.Parse(words, new ParserConfiguration { ResponseFileTokenReplacer = null });
         // What is wrong with a command line is told with the words that were given, which may have come from anywhere.

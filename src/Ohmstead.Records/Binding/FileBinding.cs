@@ -18,7 +18,8 @@ public sealed record FileReading<T>(T? File, ImmutableArray<Finding> Findings)
 /// <summary>Reads the five files of a collection into their models.</summary>
 public static class FileBinding
 {
-    private const int KnownFormat = 1;
+    /// <summary>The newest version of the record format that is read here; each before it is read as well.</summary>
+    public const int KnownFormat = 1;
 
     /// <summary>Reads collection.yaml.</summary>
     public static FileReading<CollectionFile> Collection(string path, NodeReading text) =>

@@ -3,6 +3,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Collections;
+using Ohmstead.Running;
 
 namespace Ohmstead.Comparing;
 
@@ -27,7 +28,7 @@ internal sealed class JudgementKeeper(CollectionFolder folder, RunOptions option
     {
         var paths = folder.Boards.ToHashSet(StringComparer.Ordinal);
         return new(
-            typeof(JudgementKeeper).Assembly.GetName().Version?.ToString(3) ?? "0",
+            ProgramVersion.Number,
             options.Today,
             names.Where(pair => !paths.Contains(pair.Key)).ToImmutableSortedDictionary(StringComparer.Ordinal),
             [.. boards.Values.OrderBy(board => board.Path, StringComparer.Ordinal)]

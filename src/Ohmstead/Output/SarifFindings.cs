@@ -63,7 +63,7 @@ internal sealed class SarifFindings(string prefix) : IFindingsWriter
         json.WriteStartObject("tool");
         json.WriteStartObject("driver");
         json.WriteString("name", "ohmstead");
-        json.WriteString("semanticVersion", typeof(SarifFindings).Assembly.GetName().Version?.ToString(3) ?? "0.0.0");
+        json.WriteString("semanticVersion", ProgramVersion.Number);
         json.WriteStartArray("rules");
         foreach (var rule in rules)
         {

@@ -76,7 +76,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
     {
         // Links between boards need the numbers before the first page is written; a file is named after its board.
         var numbers = files.Boards.Select(path => Path.GetFileNameWithoutExtension(path)).ToHashSet(StringComparer.Ordinal);
-        var version = typeof(ReportBuild).Assembly.GetName().Version?.ToString(3) ?? "0";
+        var version = ProgramVersion.Number;
         using var pictures = new ReportPictures(new FolderPictures(files.Root), target);
         var unreadable = new ConcurrentBag<Finding>();
         var unfinished = new ConcurrentBag<Unfinished>();
