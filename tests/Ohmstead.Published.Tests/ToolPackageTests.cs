@@ -15,7 +15,15 @@ public sealed class ToolPackageTests(ToolPackage package)
     {
         Assert.SkipUnless(TestExtent.IsAll, TestExtent.LeftOut);
         Assert.Superset(
-            new SortedSet<string>(StringComparer.Ordinal) { "README.md", "LICENSE", Within + "ohmstead.dll", "ohmstead.nuspec" },
+            new SortedSet<string>(StringComparer.Ordinal)
+            {
+                "README.md",
+                "LICENSE",
+                "NOTICES.txt",
+                "licences/skiasharp.txt",
+                Within + "ohmstead.dll",
+                "ohmstead.nuspec",
+            },
             new SortedSet<string>(package.Entries.Keys, StringComparer.Ordinal)
         );
         Assert.Equal(

@@ -48,7 +48,8 @@ internal sealed partial record ChangelogRelease(Version Version, DateOnly? Day, 
     }
 
     [GeneratedRegex(
-        @"^(?<version>[0-9]+\.[0-9]+\.[0-9]+), (?:(?<day>[0-9]{4}-[0-9]{2}-[0-9]{2})|not released yet)\n\nRules (?<rules>[0-9]+), record format (?<format>[0-9]+)\.\n"
+        @"^(?<version>[0-9]+\.[0-9]+\.[0-9]+), (?:(?<day>[0-9]{4}-[0-9]{2}-[0-9]{2})|not released yet)\n\n"
+            + @"Rules (?<rules>[0-9]+), record format (?<format>[0-9]+)\.\n"
     )]
     private static partial Regex Head();
 }
