@@ -2,7 +2,8 @@
 # Obtains the program and puts it on the path of the steps that follow: built from the commit of this action, or an archive of a release, of
 # which nothing is run or unpacked before its SHA-256 is the one that was meant.
 #   FROM_SOURCE  true to build it
-#   RELEASE      the address of the folder with the archives
+#   RELEASE      the tag of a release of REPOSITORY, or the address of the folder with the archives
+#   REPOSITORY   the repository of this action, owner/name; empty where the action is a folder of the workflow's own repository
 #   SHA256       the SHA-256 of the archive; that of SHA256SUMS beside it when empty
 set -euo pipefail
 
@@ -25,16 +26,26 @@ if [ "$FROM_SOURCE" = true ]; then
 fi
 
 [ -n "$RELEASE" ] ||
-  refuse "no release of the program is published yet: write 'from-source: true' for this action, or name the folder of one by 'release'"
-[[ "$RELEASE" == https://* ]] || refuse "'release' is no address: write the https address of the folder that holds the archives"
+  refuse "no release of the program is published yet: write 'from-source: true' for this action, or name one by 'release'"
+if [[ "$RELEASE" =~ ^v[0-9]+\.[0-9]+\.[0-9]+$ ]]; then
+  [ -n "$REPOSITORY" ] || refuse "nothing says whose release $RELEASE is: write the https address of the folder that holds its archives"
+  RELEASE=$GITHUB_SERVER_URL/$REPOSITORY/releases/download/$RELEASE
+fi
+[[ "$RELEASE" == https://* ]] ||
+  refuse "'release' is no address: write the tag of a release, such as v1.2.3, or the https address of the folder that holds the archives"
 
 case "${RUNNER_OS:-}-${RUNNER_ARCH:-}" in
   Linux-X64) machine=linux-x64 ;;
   Linux-ARM64) machine=linux-arm64 ;;
   macOS-ARM64) machine=osx-arm64 ;;
   Windows-X64) machine=win-x64 ;;
+  Windows-ARM64) machine=win-arm64 ;;
   *) refuse "no archive is made for this runner: write 'from-source: true' for this action" ;;
 esac
+# A job may run in a container whose C library is the other one.
+if compgen -G '/lib/ld-musl-*' > /dev/null && ! compgen -G '/lib*/ld-linux-*' > /dev/null; then
+  machine=${machine/linux-/linux-musl-}
+fi
 
 archive=ohmstead-$machine.tar.gz
 got=$RUNNER_TEMP/$archive

@@ -32,6 +32,18 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             + "a commit stays.",
         HelpName = "OWNER/NAME@COMMIT",
     };
+    private readonly Option<string?> release = new("--release")
+    {
+        Description = "A release of that repository, which workflows fetch instead of building the program.",
+        HelpName = "TAG",
+    };
+    private readonly Option<string?> sha256 = new("--sha256")
+    {
+        Description =
+            $"The SHA-256 of {ProgramRelease.Archive} of that release. Without it the sums beside the archive are believed, which tell "
+            + "of a torn download and not of a release that was exchanged.",
+        HelpName = "DIGITS",
+    };
     private readonly Option<bool> pages = new("--pages")
     {
         Description = "Write a workflow that publishes the pages, too. The host must be told once that workflows publish.",
@@ -67,6 +79,8 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             name,
             board,
             program,
+            release,
+            sha256,
             pages,
             comments,
             schemas,
@@ -103,9 +117,20 @@ internal sealed class StartCollectionCommand(Terminal terminal)
                 return Refuse(why);
             }
 
-            hosted = new(source, BranchOf(root), hasPages, hasComments);
+            ProgramRelease? taken = null;
+            if (parsed.GetValue(release) is { } tag && !ProgramRelease.Read(tag, parsed.GetValue(sha256)).Is(out taken, out why))
+            {
+                return Refuse(why);
+            }
+
+            if (taken is null && parsed.GetValue(sha256) is not null)
+            {
+                return Refuse("--sha256 is of an archive of a release, and nothing says of which; write --release v1.2.3");
+            }
+
+            hosted = new(source, BranchOf(root), hasPages, hasComments, taken);
         }
-        else if (hasPages || hasComments)
+        else if (hasPages || hasComments || parsed.GetValue(release) is not null || parsed.GetValue(sha256) is not null)
         {
             return Refuse("nothing says where workflows have the program from; write --program OWNER/NAME@COMMIT");
         }
@@ -174,6 +199,14 @@ internal sealed class StartCollectionCommand(Terminal terminal)
             terminal.Out.WriteLine(
                 $"the workflows follow '{hosted.Program.Revision}' of {hosted.Program.Repository}, which may move; --program "
                     + $"{hosted.Program.Repository}@COMMIT stays with one"
+            );
+        }
+
+        if (hosted is { Release: { Sha256: null } believed })
+        {
+            terminal.Out.WriteLine(
+                $"the workflows believe the sums that lie beside {believed.Tag}; --sha256 with that of {ProgramRelease.Archive} keeps "
+                    + "out a release that was exchanged"
             );
         }
 

@@ -28,6 +28,7 @@ internal static class CollectionFiles
                 Template(file)
                     .Replace("{{program}}", wanted.Program.Repository, StringComparison.Ordinal)
                     .Replace("{{revision}}", wanted.Program.Revision, StringComparison.Ordinal)
+                    .Replace("{{obtained}}", wanted.Release?.AsInputs ?? "from-source: true", StringComparison.Ordinal)
                     .Replace("{{branch}}", FlowText.Scalar(wanted.Branch), StringComparison.Ordinal)
             ));
 

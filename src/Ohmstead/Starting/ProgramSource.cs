@@ -37,10 +37,3 @@ internal sealed record ProgramSource(string Repository, string Revision)
 
     private static bool IsPlain(char letter) => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.';
 }
-
-/// <summary>What the host of a collection is to do.</summary>
-/// <param name="Program">Where it has the program from.</param>
-/// <param name="Branch">The branch whose commits are checked and published.</param>
-/// <param name="HasPages">Whether it publishes the pages.</param>
-/// <param name="HasComments">Whether it puts what a pull request changes under it.</param>
-internal sealed record HostedCollection(ProgramSource Program, string Branch, bool HasPages, bool HasComments);

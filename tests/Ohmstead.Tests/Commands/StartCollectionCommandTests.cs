@@ -232,6 +232,57 @@ public sealed class StartCollectionCommandTests
         Assert.Contains("/.github/actions/comment@main\n", folder.Read(".github/workflows/comments.yml"), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void A_release_is_fetched_instead_of_building_the_program_and_its_sum_is_written_down()
+    {
+        using var folder = CollectionCopy.Empty();
+        var sum = new string('a', 64);
+        var run = Start(folder, "--program", "saltmarsh/ohmstead@v0.1.0", "--pages", "--release", "v0.1.0", "--sha256", sum);
+        Assert.Equal(0, run.Exit);
+        Assert.DoesNotContain("believe", run.Out, StringComparison.Ordinal);
+        Assert.Contains(
+            $"        with: {{ release: v0.1.0, sha256: {sum} }}\n",
+            folder.Read(".github/workflows/collection.yml"),
+            StringComparison.Ordinal
+        );
+        Assert.Contains(
+            $"        with: {{ release: v0.1.0, sha256: {sum}, check: false }}\n",
+            folder.Read(".github/workflows/pages.yml"),
+            StringComparison.Ordinal
+        );
+        Assert.All(Workflows(folder), file =>
+            Assert.DoesNotContain("from-source", folder.Read($".github/workflows/{file}"), StringComparison.Ordinal)
+        );
+    }
+
+    [Fact]
+    public void A_release_without_a_sum_is_said_to_be_believed()
+    {
+        using var folder = CollectionCopy.Empty();
+        var run = Start(folder, "--program", "saltmarsh/ohmstead@v0.1.0", "--release", "v0.1.0");
+        Assert.Contains("the workflows believe the sums that lie beside v0.1.0; --sha256 with that of ", run.Out, StringComparison.Ordinal);
+        Assert.Contains("        with: { release: v0.1.0 }\n", folder.Read(".github/workflows/collection.yml"), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("v1", null, "'v1' is no tag of a release; write --release v1.2.3")]
+    [InlineData("v1.2.x", null, "'v1.2.x' is no tag of a release; write --release v1.2.3")]
+    [InlineData("v1.2.3 }\n evil: {", null, "'v1.2.3 }<U+000A> evil: {' is no tag of a release; write --release v1.2.3")]
+    [InlineData(
+        "v1.2.3",
+        "AB",
+        "'AB' is no SHA-256; write the sixty-four digits that stand in SHA256SUMS in front of ohmstead-linux-x64.tar.gz"
+    )]
+    [InlineData(null, "ab", "--sha256 is of an archive of a release, and nothing says of which; write --release v1.2.3")]
+    public void A_release_that_would_be_more_than_a_tag_and_a_sum_is_refused(string? tag, string? sum, string fault)
+    {
+        using var folder = CollectionCopy.Empty();
+        string[] more = [.. tag is null ? [] : new[] { "--release", tag }, .. sum is null ? [] : new[] { "--sha256", sum }];
+        var run = Start(folder, ["--program", "saltmarsh/ohmstead@v0.1.0", .. more]);
+        Assert.Equal((2, fault + "\n"), (run.Exit, run.Error));
+        Assert.Empty(Directory.GetFileSystemEntries(folder.Root));
+    }
+
     // A workflow that cannot know where the program is would be red, or green for nothing.
     [Fact]
     public void Where_nobody_knows_where_the_program_is_no_workflow_is_written_and_it_is_written_once_that_is_known()
@@ -264,6 +315,7 @@ public sealed class StartCollectionCommandTests
     [Theory]
     [InlineData("--pages")]
     [InlineData("--comments")]
+    [InlineData("--release=v1.2.3")]
     public void What_a_workflow_is_to_do_needs_the_place_of_the_program(string wanted)
     {
         using var folder = CollectionCopy.Empty();

@@ -49,12 +49,21 @@ public sealed class RecordsActionTests
         Assert.NotEmpty(Lines(host, "ran"));
     }
 
+    [Fact]
+    public async Task A_tag_is_a_release_of_the_repository_of_the_action()
+    {
+        using var release = new Release(Program);
+        using var host = await release.RunAsync($"release: v0.1.0, sha256: {release.Sum}");
+        Assert.Equal(JobEnd.Succeeded, host.Jobs["check"].End);
+        Assert.Equal([$"https://example.org/{ProgramRepository.Name}/releases/download/v0.1.0/{Archive}"], Lines(host, "asked"));
+    }
+
     public static TheoryData<string, string, string> Refused { get; } =
         new()
         {
             { "from-source: false", "GOOD", "no release of the program is published yet: write 'from-source: true' for this action" },
-            { "release: 'http://example.org/v1'", "GOOD", "'release' is no address: write the https address" },
-            { "release: '--config x'", "GOOD", "'release' is no address: write the https address" },
+            { "release: 'http://example.org/v1'", "GOOD", "'release' is no address: write the tag of a release" },
+            { "release: '--config x'", "GOOD", "'release' is no address: write the tag of a release" },
             { $"release: {Address}", "BAD", $"{Archive} is not the one that was meant: its SHA-256 is GOOD and BAD was expected" },
             {
                 $"release: {Address}, sha256: BAD",

@@ -240,7 +240,7 @@ internal sealed class WorkflowHost(
                 known[$"steps.{step.Id}.outputs.page_url"] = "https://example.org/boards/";
                 break;
             case { } called when called.StartsWith("./", StringComparison.Ordinal):
-                await ActionAsync(step, scope, with, Path.Combine(run.Workspace, called[2..]));
+                await ActionAsync(step, scope, with, Path.Combine(run.Workspace, called[2..]), string.Empty);
                 break;
             case { } called when called.Split('@') is [var path, var revision] && path.Split('/', 3) is [var owner, var name, var within]:
                 var folder = Path.Combine(root, "actions", owner, name, revision);
@@ -254,7 +254,7 @@ internal sealed class WorkflowHost(
                     Checkout(given, folder);
                 }
 
-                await ActionAsync(step, scope, with, Path.Combine(folder, within));
+                await ActionAsync(step, scope, with, Path.Combine(folder, within), $"{owner}/{name}");
                 break;
             default:
                 throw new InvalidOperationException($"no test knows the action '{step.Uses}'");
@@ -262,13 +262,15 @@ internal sealed class WorkflowHost(
     }
 
     // The steps of an action see its inputs and each other, and nothing that steps of the workflow said.
-    private async Task ActionAsync(WorkflowStep step, Scope scope, Dictionary<string, string> with, string folder)
+    private async Task ActionAsync(WorkflowStep step, Scope scope, Dictionary<string, string> with, string folder, string repository)
     {
         var action = ActionFile.Read(Path.Combine(folder, "action.yml"));
         Assert.Empty(with.Keys.Except(action.Inputs.Keys));
         var known = scope
             .Known.Where(entry => !entry.Key.StartsWith("steps.", StringComparison.Ordinal))
             .ToDictionary(StringComparer.Ordinal);
+        // Whose action it is; of one that lies in the workspace the host tells nothing.
+        known["github.action_repository"] = repository;
         foreach (var (name, usual) in action.Inputs)
         {
             known["inputs." + name] = with.GetValueOrDefault(name, usual);
