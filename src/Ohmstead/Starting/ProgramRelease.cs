@@ -4,8 +4,8 @@ namespace Ohmstead.Starting;
 
 /// <summary>A release from which workflows have the program, instead of building it.</summary>
 /// <param name="Tag">Its tag, v and three numbers.</param>
-/// <param name="Sha256">The SHA-256 of its archive for the machine of the workflows, in small hexadecimal digits; null where the sums beside
-/// the archive are believed.</param>
+/// <param name="Sha256">The SHA-256 of its archive for the machine of the workflows, in small hexadecimal digits; null where the sums
+/// beside the archive are believed.</param>
 internal sealed record ProgramRelease(string Tag, string? Sha256)
 {
     /// <summary>The archive that the workflows take: they run on such a machine.</summary>

@@ -6,7 +6,7 @@ namespace Ohmstead.Tests.Releases;
 /// <summary>The promise about records: what a release accepted is accepted by each later program, and judged the same, or the changelog
 /// tells what is judged otherwise.</summary>
 /// <remarks>
-/// A folder beside this class, named after its release, holds an invented collection and <c>judged.json</c>, what that release judged of it.
+/// A folder beside this class, named after its release, holds an invented collection and <c>judged.json</c>, what it judged of that.
 /// While a release is being made, OHMSTEAD_WRITE=1 writes what its program judges. Once it is made, nothing in its folder changes.
 /// </remarks>
 public sealed class ReleasedRecordsTests
