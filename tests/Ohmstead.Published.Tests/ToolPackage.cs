@@ -1,8 +1,5 @@
 using System.IO.Compression;
-using Ohmstead.Published.Tests;
 using Ohmstead.Tests.Support;
-
-[assembly: AssemblyFixture(typeof(ToolPackage))]
 
 namespace Ohmstead.Published.Tests;
 

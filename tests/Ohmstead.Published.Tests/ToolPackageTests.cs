@@ -6,7 +6,7 @@ namespace Ohmstead.Published.Tests;
 
 /// <summary>The package that <c>dotnet tool install</c> takes: what is in it, and that it does the same as the program beside the
 /// tests.</summary>
-public sealed class ToolPackageTests(ToolPackage package)
+public sealed class ToolPackageTests(ToolPackage package) : IClassFixture<ToolPackage>
 {
     private const string Within = "tools/net10.0/any/";
 

@@ -47,36 +47,6 @@ if compgen -G '/lib/ld-musl-*' > /dev/null && ! compgen -G '/lib*/ld-linux-*' > 
   machine=${machine/linux-/linux-musl-}
 fi
 
-archive=ohmstead-$machine.tar.gz
-got=$RUNNER_TEMP/$archive
-
-fetch() {
-  curl --fail --silent --show-error --location --proto '=https' --proto-redir '=https' --retry 3 --max-filesize 268435456 \
-    --output "$2" "${RELEASE%/}/$1" || refuse "$1 could not be fetched from the release; see the line above"
-}
-
-sum() {
-  if command -v sha256sum > /dev/null; then sha256sum < "$1"; else shasum -a 256 < "$1"; fi | cut -d ' ' -f 1
-}
-
-fetch "$archive" "$got"
-wanted=$SHA256
-if [ -z "$wanted" ]; then
-  fetch SHA256SUMS "$RUNNER_TEMP/SHA256SUMS"
-  wanted=$(awk -v name="$archive" '$2 == name || $2 == "*" name { print $1 }' "$RUNNER_TEMP/SHA256SUMS")
-fi
-
-# Two sums of one name are none.
-[[ "$wanted" =~ ^[0-9a-f]{64}$ ]] || {
-  rm -f "$got"
-  refuse "no SHA-256 is known of $archive: sixty-four small hexadecimal digits were expected, in 'sha256' or once in SHA256SUMS"
-}
-is=$(sum "$got")
-[ "$is" = "$wanted" ] || {
-  rm -f "$got"
-  refuse "$archive is not the one that was meant: its SHA-256 is $is and $wanted was expected; nothing of it was unpacked"
-}
-
-tar -xzf "$got" -C "$bin"
-[ -x "$bin/ohmstead" ] || [ -x "$bin/ohmstead.exe" ] || refuse "$archive holds no program 'ohmstead'"
+# Its own words are the reason; what fetched it tells more on the other stream.
+told=$("$GITHUB_ACTION_PATH/obtain.sh" "$RELEASE" "$machine" "$SHA256" "$bin") || refuse "$told"
 echo "$bin" >> "$GITHUB_PATH"

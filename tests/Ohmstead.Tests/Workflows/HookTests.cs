@@ -114,12 +114,13 @@ public sealed class HookTests
         Assert.Contains("boards/SP-0900.md:4:1: error: 'wrong' is no key of the board", run.Out, StringComparison.Ordinal);
     }
 
-    private static YamlMappingNode Hook()
+    private static YamlMappingNode Hook(string id = "ohmstead-check")
     {
         var yaml = new YamlStream();
         using var reader = new StringReader(File.ReadAllText(ProjectFolder.At(".pre-commit-hooks.yaml")));
         yaml.Load(reader);
-        return (YamlMappingNode)Assert.Single((YamlSequenceNode)Assert.Single(yaml.Documents).RootNode);
+        var hooks = ((YamlSequenceNode)Assert.Single(yaml.Documents).RootNode).Cast<YamlMappingNode>();
+        return Assert.Single(hooks, hook => hook.Text("id") == id);
     }
 
     // The words that are run: the first of a script is a path in the repository of the hook.
