@@ -69,7 +69,7 @@ public sealed class ReleaseFilesTests(PublishedProgram published, SoundRelease s
             await folder.RunAsync($"{Archive} {machine} programs/program-{machine} \"$commit\" again");
             foreach (var file in new[] { $"ohmstead-{machine}.tar.gz", $"ohmstead-{machine}.cdx.json" })
             {
-                Assert.Equal(File.ReadAllBytes(folder.At($"sound/{file}")), File.ReadAllBytes(folder.At($"again/{file}")));
+                Assert.Equal(Bytes(folder.At($"sound/{file}")), Bytes(folder.At($"again/{file}")));
             }
         }
     }
@@ -271,7 +271,7 @@ public sealed class ReleaseFilesTests(PublishedProgram published, SoundRelease s
         Assert.False(File.Exists(folder.At("asked")));
         var run = await folder.RunAsync(".github/release/release.sh v0.1.0 sound");
         Assert.True(run.Exit == 0, run.Error);
-        var asked = File.ReadAllLines(folder.At("asked"));
+        var asked = await File.ReadAllLinesAsync(folder.At("asked"), TestContext.Current.CancellationToken);
         Assert.Equal(["release", "create", "v0.1.0", "--verify-tag", "--title", "Ohmstead 0.1.0", "--notes-file"], asked[..7]);
         Assert.Equal(Directory.GetFiles(folder.At("sound")).Length, asked[8..].Length);
     }
@@ -301,6 +301,8 @@ public sealed class ReleaseFilesTests(PublishedProgram published, SoundRelease s
 
         return seen;
     }
+
+    private static byte[] Bytes(string path) => File.ReadAllBytes(path);
 
     private static string Text(JsonElement element, string name) => element.GetProperty(name).GetString()!;
 }

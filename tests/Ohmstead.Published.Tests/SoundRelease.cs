@@ -1,5 +1,3 @@
-using Ohmstead.Tests.Support;
-
 namespace Ohmstead.Published.Tests;
 
 /// <summary>A release of invented programs, made once: its files lie in the folder <c>sound</c>.</summary>

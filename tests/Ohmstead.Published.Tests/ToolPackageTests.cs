@@ -34,7 +34,9 @@ public sealed class ToolPackageTests(ToolPackage package) : IClassFixture<ToolPa
                 .Distinct()
                 .Order(StringComparer.Ordinal)
         );
-        Assert.DoesNotContain(package.Entries.Keys, name => name.EndsWith(".pdb", StringComparison.Ordinal) && name.Contains("runtimes/"));
+        Assert.DoesNotContain(package.Entries.Keys, name =>
+            name.EndsWith(".pdb", StringComparison.Ordinal) && name.Contains("runtimes/", StringComparison.Ordinal)
+        );
     }
 
     [Fact]

@@ -107,11 +107,8 @@ public sealed class ReleasedHookTests : IDisposable
             Assert.Single(run.Error.Split('\n', StringSplitOptions.RemoveEmptyEntries)),
             StringComparison.Ordinal
         );
-        Assert.Empty(
-            Directory
-                .EnumerateFiles(served.Root, "ohmstead", SearchOption.AllDirectories)
-                .Where(file => !file.EndsWith("/in/ohmstead", StringComparison.Ordinal))
-        );
+        // The one that the archive was made of, and no other.
+        Assert.Single(Directory.EnumerateFiles(served.Root, "ohmstead", SearchOption.AllDirectories));
     }
 
     public void Dispose()
