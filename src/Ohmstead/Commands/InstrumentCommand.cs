@@ -39,7 +39,7 @@ internal sealed class InstrumentCommand(Terminal terminal)
             A calibration that it came with is entered with it, of the day that --on says.
 
             Examples:
-              ohmstead instrument meter-2 "handheld multimeter" --maker Hathmoor --accuracy "resistance error=0.5% digits=2 step=1ohm up_to=4kohm"
+              ohmstead instrument meter-2 "handheld multimeter" --accuracy "resistance error=0.5% digits=2 step=1ohm up_to=4kohm"
               ohmstead instrument meter-3 "clamp meter" --valid "12 months" --certificate SPC-26-030 --on 2026-11-02
             """,
             name,

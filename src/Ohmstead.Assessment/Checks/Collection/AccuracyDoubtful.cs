@@ -5,8 +5,8 @@ using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
-/// <summary>What an instrument is said to be good for cannot be what its handbook says: half of it is missing, or it is more than half of the
-/// reading, or less than nothing.</summary>
+/// <summary>What an instrument is said to be good for cannot be what its handbook says: half of it is missing, or it is more than half of
+/// the reading, or less than nothing.</summary>
 public sealed class AccuracyDoubtful : ICollectionCheck
 {
     // No instrument of a bench is off by more than half of what it shows; 5 written for 5 % is five times the reading.

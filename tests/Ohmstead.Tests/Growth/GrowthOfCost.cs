@@ -12,17 +12,17 @@ namespace Ohmstead.Tests.Growth;
 /// whoever compares each of many with each of many makes strings, lists or enumerators while doing so. What compares without making
 /// anything counts its steps itself.
 /// </summary>
-public sealed class GrowthTests
+internal static class GrowthOfCost
 {
     // Twice the size may cost twice the work, and a tenth more for tables that grow by doubling. What is pooled is asked for anew now and
     // then: some hundred kilobytes that say nothing, where each of thousands with each of thousands would ask for tens of megabytes.
-    private const double Most = 2.3;
-    private const long Pooled = 250_000;
+    public const double Most = 2.3;
+    public const long Pooled = 250_000;
 
     // The room of a page grows by doubling too, and whether it is asked for anew depends on the pages before it: what compares each of many
     // with each of many costs four times as much.
-    private const double MostOfPages = 3.2;
-    private const long PooledPages = 4_000_000;
+    public const double MostOfPages = 3.2;
+    public const long PooledPages = 4_000_000;
 
     // The pool gives its room back when the machine collects, which a run can neither ask for nor forbid: what a size costs is the least of
     // some runs. A cost that grows too fast does so in the least of them too.
@@ -30,20 +30,7 @@ public sealed class GrowthTests
 
     public static TheoryData<string> Names { get; } = [.. GrownRecord.All.Select(grown => grown.Name)];
 
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Twice_as_large_a_record_costs_twice_as_much_to_check(string name) => Grows(name, usual: 4, Check, Most, Pooled);
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Twice_as_large_a_record_costs_twice_as_much_to_report(string name) =>
-        Grows(name, usual: 1, Report, MostOfPages, PooledPages);
-
-    [Theory]
-    [MemberData(nameof(Names))]
-    public void Twice_as_large_a_record_costs_twice_as_much_to_explain(string name) => Grows(name, usual: 4, Why, MostOfPages, Pooled);
-
-    private static void Grows(string name, int usual, Func<CollectionCopy, GrownRecord, long> of, double most, long pooled)
+    public static void Holds(string name, int usual, Func<CollectionCopy, GrownRecord, long> of, double most, long pooled)
     {
         Assert.SkipUnless(TestExtent.Of([.. GrownRecord.All], usual).Any(one => one.Name == name), TestExtent.LeftOut);
         var grown = GrownRecord.All.Single(one => one.Name == name);
@@ -78,7 +65,7 @@ public sealed class GrowthTests
         return of(copy, grown);
     }
 
-    private static long Report(CollectionCopy copy, GrownRecord grown)
+    public static long Report(CollectionCopy copy, GrownRecord grown)
     {
         var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
         var files = CollectionFolder.Open(copy.Root);
@@ -91,7 +78,7 @@ public sealed class GrowthTests
         return cost;
     }
 
-    private static long Check(CollectionCopy copy, GrownRecord grown)
+    public static long Check(CollectionCopy copy, GrownRecord grown)
     {
         var refused = grown.Refused;
         var options = new RunOptions(new DateOnly(2026, 11, 25), IsThorough: false, Workers: 1, ReadingLimits.Usual);
@@ -113,7 +100,7 @@ public sealed class GrowthTests
         return cost;
     }
 
-    private static long Why(CollectionCopy copy, GrownRecord grown)
+    public static long Why(CollectionCopy copy, GrownRecord grown)
     {
         var before = GC.GetAllocatedBytesForCurrentThread();
         using var terminal = new Terminal(TextWriter.Null, TextWriter.Null, showsProgress: false);
