@@ -37,6 +37,13 @@ public sealed class ToolPackageTests(ToolPackage package) : IClassFixture<ToolPa
         Assert.DoesNotContain(package.Entries.Keys, name =>
             name.EndsWith(".pdb", StringComparison.Ordinal) && name.Contains("runtimes/", StringComparison.Ordinal)
         );
+        // What the SDK is told of the tool, and no documentation of code.
+        Assert.Equal(
+            [Within + "DotnetToolSettings.xml"],
+            package.Entries.Keys.Where(name =>
+                name.EndsWith(".xml", StringComparison.Ordinal) && name.StartsWith(Within, StringComparison.Ordinal)
+            )
+        );
     }
 
     [Fact]
