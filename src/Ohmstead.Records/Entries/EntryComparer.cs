@@ -30,9 +30,11 @@ public static class EntryComparer
         var before = new bool[was.Length];
         var partner = new int[now.Length];
         Array.Fill(partner, -1);
+        // What says the same is paired once and asked no more: nearly all of a record is.
         Pair(was, now, before, partner, entry => entry.Said);
+        var isSame = Array.ConvertAll(partner, at => at >= 0);
         var strictness = was.Concat(now).Select(entry => entry.Names.Length).DefaultIfEmpty().Max();
-        for (var level = 0; level < strictness; level++)
+        for (var level = 0; level < strictness && Array.Exists(partner, at => at < 0); level++)
         {
             Pair(was, now, before, partner, entry => level < entry.Names.Length ? entry.Names[level] : null);
         }
@@ -56,7 +58,7 @@ public static class EntryComparer
             }
 
             earlier.TryAdd(now[at].Spot, was[partner[at]].Spot);
-            if (Facts(was[partner[at]], now[at]) is { Length: > 0 } facts)
+            if (!isSame[at] && Facts(was[partner[at]], now[at]) is { Length: > 0 } facts)
             {
                 differences.Add(new(was[partner[at]], now[at], facts));
             }
@@ -96,11 +98,6 @@ public static class EntryComparer
 
     private static ImmutableArray<FactDifference> Facts(RecordEntry was, RecordEntry now)
     {
-        if (was.Said == now.Said)
-        {
-            return [];
-        }
-
         var facts = ImmutableArray.CreateBuilder<FactDifference>();
         if (was.By != now.By)
         {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Entries;
@@ -37,7 +38,19 @@ public sealed record RecordEntry(EntryKind Kind, string Of, ImmutableArray<strin
 
     /// <summary>All that it says: equal to that of an entry which says the same, however either is laid out and its figures are
     /// written.</summary>
-    public string Said => $"{Names[0]}\n{By}\n{string.Join('\n', Facts.Select(fact => $"{fact.Key}: {fact.Meaning}"))}";
+    public string Said
+    {
+        get
+        {
+            var said = new StringBuilder(Names[0]).Append('\n').Append(By);
+            foreach (var fact in Facts)
+            {
+                said.Append('\n').Append(fact.Key).Append(": ").Append(fact.Meaning);
+            }
+
+            return said.ToString();
+        }
+    }
 }
 
 /// <summary>One thing that an entry says.</summary>
