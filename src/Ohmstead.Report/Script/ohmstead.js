@@ -5,7 +5,7 @@
   const collator = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
   const scales = { p: 1e-12, n: 1e-9, u: 1e-6, "\u00b5": 1e-6, "\u03bc": 1e-6, m: 1e-3, "": 1, k: 1e3, M: 1e6, G: 1e9, T: 1e12 };
   const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
-  const mostShown = 40;
+  const mostShown = 4;
   const leastToFilter = 8;
   const mostRows = 100;
   const tools = [];
@@ -294,80 +294,62 @@
     });
   };
 
-  // The index is a file of its own, fetched as a script when somebody searches: pages from disk may load nothing else.
-  let index = null;
-  const whenLoaded = then => {
-    if (index) {
-      then();
-      return;
-    }
+  // What searches is a file of its own, fetched as a script when somebody searches: pages from disk may load nothing else.
+  let searching = null;
+  const whenSearching = () => searching ??= new Promise((resolve, reject) => {
     const file = make("script", { src: new URL("search.js", root).href });
-    file.addEventListener("load", () => {
-      index ??= prepared(globalThis.ohmsteadIndex);
-      then();
+    file.addEventListener("load", () => resolve(globalThis.ohmsteadSearch));
+    file.addEventListener("error", () => {
+      searching = null;
+      reject(new Error("search.js is missing"));
     });
     document.head.append(file);
-  };
+  });
 
-  const prepared = read => {
-    const boards = read.boards.map(([number, title, state, design, more], place) => ({
-      place, design, name: number, words: `${title}: ${read.states[state]}`, address: `boards/${encodeURIComponent(number)}.html`,
-      text: `${number} ${title} ${read.states[state]} ${design < 0 ? "" : read.designs[design]} ${more}`.toLowerCase(),
-    }));
-    const things = read.things.map(([kind, name, words, address]) => ({ kind, name, words, address, text: `${kind} ${name} ${words}`.toLowerCase() }));
-    const findings = read.findings.map(([check, words, board, file]) => {
-      const about = board < 0 ? file : boards[board].name;
-      return { kind: check, name: about, words, address: board < 0 ? "findings.html" : boards[board].address, text: `${about} ${check} ${words}`.toLowerCase() };
-    });
-    const parts = new Map(read.parts.map(([reference, anchor, designs, runs]) => [reference.toLowerCase(), { reference, anchor, designs: new Set(designs), runs }]));
-    return { boards, things, findings, parts };
+  const headings = {
+    Boards: "Boards", Designs: "Designs", Lots: "Drawer", Orders: "Orders", Instruments: "Instruments", Makers: "Makers", Findings: "Findings", Checks: "Checks", Pages: "Pages",
   };
-
-  // A part is on a board by its design, or by the board's own list, which is kept as gap and length by turns.
-  const onBoards = part => {
-    const own = new Set();
-    let at = 0;
-    for (let turn = 0; turn < part.runs.length; turn += 2) {
-      at += part.runs[turn];
-      for (const end = at + part.runs[turn + 1]; at < end; at++) {
-        own.add(at);
-      }
-    }
-    return board => part.designs.has(board.design) || own.has(board.place);
-  };
-
-  const rank = (hit, whole) => {
-    const name = hit.name.toLowerCase();
-    return name === whole ? 0 : name.startsWith(whole) ? 1 : name.includes(whole) ? 2 : 3;
-  };
-
-  const search = text => {
-    const words = wordsOf(text);
-    const parts = words.map(word => index.parts.get(word)).map(part => part && { part, has: onBoards(part) });
-    const hits = [];
-    for (const board of index.boards) {
-      let place = null;
-      const isHit = words.every((word, turn) => {
-        if (board.text.includes(word)) {
-          return true;
-        }
-        place = parts[turn]?.has(board) ? parts[turn].part : null;
-        return place !== null;
-      });
-      if (isHit) {
-        hits.push(place ? { kind: "part", name: `${board.name} ${place.reference}`, words: board.words, address: `${board.address}#${encodeURIComponent(place.anchor)}` } : { kind: "board", ...board });
-      }
-    }
-    const others = [index.things, index.findings].flatMap(list => list.filter(thing => words.every(word => thing.text.includes(word))));
-    const whole = words.join(" ");
-    return [...hits, ...others].map(hit => [hit, rank(hit, whole)]).sort((a, b) => a[1] - b[1]).map(pair => pair[0]);
+  const marked = (text, isHeld) => text.split(/(\s+)/u).map(chunk => chunk.trim() && isHeld(chunk) ? make("mark", {}, chunk) : chunk);
+  const lineOf = (hit, isHeld) => {
+    const { best } = hit;
+    const says = best && best.text.startsWith(hit.name) ? [] : [hit.title, hit.about && ` (${hit.about})`, ". "];
+    return make("li", {},
+      make("a", { href: new URL(hit.address, root).href }, hit.name), " ", ...says.filter(part => part),
+      ...best ? marked(`${best.head && `${best.head}: `}${best.text}`, isHeld) : []);
   };
 
   const equipSearch = trail => {
-    const field = make("input", { type: "search", "aria-label": "Search boards, parts, designs, makers, findings", autocomplete: "off", spellcheck: "false" });
+    const field = make("input", { type: "search", "aria-label": "Search boards, parts, quantities, symptoms, days, people", autocomplete: "off", spellcheck: "false", enterkeyhint: "go" });
     const told = make("output");
-    const list = make("ol");
-    const show = text => {
+    const list = make("div", { "data-found": "" });
+    const links = () => [...list.querySelectorAll("a, button")];
+    // What was asked for and by which key: the answer to Enter may come later than the key.
+    let asking = "";
+    let isOpening = false;
+
+    const groupOf = ({ group, count, hits, rest }, isHeld, id) => {
+      const rows = make("ul", { "aria-labelledby": id }, ...hits.slice(0, mostShown).map(hit => lineOf(hit, isHeld)));
+      const parts = [make("p", { id }, `${headings[group]} `, make("small", {}, String(count))), rows];
+      let shown = Math.min(hits.length, mostShown);
+      if (count > shown) {
+        const more = make("button", { type: "button" }, `${count - shown} more`);
+        more.addEventListener("click", async () => {
+          const start = rows.children.length;
+          // The first ones are looked through in any case, and lie in order already.
+          const next = shown < hits.length ? hits.slice(shown) : await rest(shown, mostRows);
+          shown += next.length;
+          rows.append(...next.map(hit => lineOf(hit, isHeld)));
+          more.textContent = `${count - shown} more`;
+          more.hidden = shown >= count;
+          rows.children[start]?.querySelector("a").focus();
+        });
+        parts.push(more);
+      }
+      return make("div", {}, ...parts);
+    };
+
+    const show = async text => {
+      asking = text;
       if (field.value !== text) {
         field.value = text;
       }
@@ -376,21 +358,61 @@
         list.replaceChildren();
         return;
       }
-      whenLoaded(() => {
-        // Somebody may have typed on while the index was loaded.
-        if (field.value !== text) {
-          return;
-        }
-        const hits = search(text);
-        told.textContent = hits.length > mostShown ? `${hits.length} found, the first ${mostShown} of them:` : `${hits.length || "nothing"} found`;
-        list.replaceChildren(...hits.slice(0, mostShown).map(hit => make("li", {}, make("a", { href: new URL(hit.address, root).href }, hit.name), ` ${hit.words} `, make("small", {}, hit.kind))));
-      });
+      let answer = null;
+      try {
+        answer = await (await whenSearching()).find(text);
+      } catch {
+        told.textContent = "the index beside these pages cannot be read";
+        return;
+      }
+      // Somebody may have typed on meanwhile.
+      if (asking !== text) {
+        return;
+      }
+      told.textContent = answer ? `${answer.count || "nothing"} found` : "type a word, a number or a quantity";
+      list.replaceChildren(...(answer?.groups ?? []).map((group, place) => groupOf(group, answer.isHeld, `found-${place}`)));
+      if (isOpening) {
+        isOpening = false;
+        links()[0]?.click();
+      }
     };
-    field.addEventListener("input", () => ask("find", field.value));
+
+    const walk = (event, step) => {
+      const all = links();
+      const next = all.indexOf(document.activeElement) + step;
+      event.preventDefault();
+      (next < 0 ? field : all[Math.min(next, all.length - 1)])?.focus();
+    };
+    field.addEventListener("input", () => {
+      isOpening = false;
+      ask("find", field.value);
+    });
     field.addEventListener("keydown", event => {
       if (event.key === "Escape" && field.value) {
         event.preventDefault();
         ask("find", "");
+      } else if (event.key === "ArrowDown") {
+        walk(event, 1);
+      } else if (event.key === "Enter" && field.value.trim()) {
+        event.preventDefault();
+        isOpening = true;
+        show(field.value);
+      }
+    });
+    list.addEventListener("keydown", event => {
+      if (event.key === "ArrowDown" || event.key === "ArrowUp") {
+        walk(event, event.key === "ArrowDown" ? 1 : -1);
+      } else if (event.key === "Escape") {
+        event.preventDefault();
+        field.focus();
+      }
+    });
+    addEventListener("keydown", event => {
+      const isWriting = document.activeElement?.matches("input, textarea, select, [contenteditable]");
+      if (event.key === "/" && !isWriting && !event.ctrlKey && !event.altKey && !event.metaKey) {
+        event.preventDefault();
+        field.focus();
+        field.select();
       }
     });
     trail.after(make("div", { role: "search", "data-tools": "" }, make("label", {}, "Search ", field), told, list, said));

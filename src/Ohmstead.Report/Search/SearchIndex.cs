@@ -1,268 +1,280 @@
-using System.Collections.Immutable;
-using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Unicode;
-using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.History;
-using Ohmstead.Records.Findings;
-using Ohmstead.Report.Addresses;
+using Ohmstead.Assessment.Searching;
+using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Search;
 
-/// <summary>What the search of the pages looks through, as a script of one assignment: pages opened from disk may load a script and nothing
-/// else.</summary>
+/// <summary>What the search of the pages looks through, in pieces of which a query loads a few.</summary>
 /// <remarks>
-/// Boards are told once and meant by their place in the list afterwards. The boards that have a part of a name in a list of their own are
-/// kept as gap and length by turns, so that a part that is on every board takes a few bytes. Nothing in the texts can end the script or
-/// hide in it.
+/// <c>search/index.js</c> says what each piece begins with. <c>search/w*.js</c> hold the tokens in order, each with the pages and sentences
+/// that have it; <c>search/p*.js</c> the pages, what presses most first; <c>search/s*.js</c> the words by length, for slips of typing. Pages
+/// are meant by their place. Nothing in the texts can end a script or hide in one.
 /// </remarks>
-public static class SearchIndex
+internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadOnlyList<IndexedPage> pages)
 {
-    // A person refines a search long before; the command line tells all of them.
-    private const int MostFindings = 5_000;
-    private const int LongestMessage = 160;
+    /// <summary>The file that names the others, from the root of the report.</summary>
+    public const string FileName = "search/index.js";
 
-    /// <summary>The name of its file, at the root of the report.</summary>
-    public const string FileName = "search.js";
+    private const int BytesOfTokens = 96 << 10;
+    private const int BytesOfPages = 64 << 10;
+    private const int ShortestSlipped = 4;
 
-    private static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+    private readonly List<int> firstPages = [];
+    private readonly List<string> firstTokens = [];
+    private readonly List<int> firstLengths = [];
 
-    /// <summary>Writes the file.</summary>
-    /// <param name="buffer">Where to; it is emptied first.</param>
-    /// <param name="context">What every page knows.</param>
-    /// <param name="boards">All boards, in order of path.</param>
-    /// <param name="findings">All findings, in order of path and line.</param>
-    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings)
+    /// <summary>Writes all files.</summary>
+    /// <param name="tokens">The tokens with their numbers, in order.</param>
+    /// <param name="numbers">How many numbers there are.</param>
+    public void Write(KeyValuePair<string, int>[] tokens, int numbers)
     {
-        buffer.Clear();
-        buffer.Append("globalThis.ohmsteadIndex = "u8);
-        using (var json = new Utf8JsonWriter(buffer, Layout))
+        var (places, held) = Pages(numbers);
+        if (places.Length < numbers)
         {
-            var designs = context.Workshop.Designs.Keys.Order(StringComparer.Ordinal).ToArray();
+            return;
+        }
+
+        Tokens(tokens, places, held);
+        Spellings([.. tokens.Select(token => token.Key).Where(IsWord)]);
+        using var buffer = new PageBuffer();
+        IndexPiece.Start(buffer, "index");
+        using (var json = new Utf8JsonWriter(buffer, KeptPage.Layout))
+        {
             json.WriteStartObject();
-            // Each state, then each with what is said beside it: a board names its own by place.
-            Texts(
-                json,
-                "states",
-                BoardStates
-                    .All.Select(BoardStates.Words)
-                    .Concat(BoardStates.All.Select(state => $"{BoardStates.Words(state)}; its inspection is overdue"))
-            );
-            Texts(json, "designs", designs);
-            Boards(json, context, boards, designs);
-            Parts(json, context, boards, designs);
-            Things(json, context, boards);
-            Findings(json, boards, findings);
+            Groups(json);
+            Designs(json);
+            List(json, "words", firstTokens, static (json, token) => json.WriteStringValue(token));
+            List(json, "pages", firstPages, static (json, page) => json.WriteNumberValue(page));
+            List(json, "spellings", firstLengths, static (json, length) => json.WriteNumberValue(length));
+            SearchTables.Write(json);
             json.WriteEndObject();
         }
 
         buffer.Append(";\n"u8);
+        files.Put(FileName, buffer.Written);
     }
 
-    private static void Boards(Utf8JsonWriter json, ReportContext context, IReadOnlyList<BoardSummary> boards, string[] designs)
+    // The pages go out in order. Which of them hold a token is counted first, so that one room can take it all.
+    private (int[] Ends, byte[] Held) Pages(int numbers)
     {
-        json.WriteStartArray("boards");
-        foreach (var board in boards)
+        using var kept = new PageBuffer();
+        var last = new int[numbers];
+        var ends = new int[numbers];
+        using (var piece = new IndexPiece(files, "p", BytesOfPages))
         {
-            json.WriteStartArray();
-            Text(json, board.Id.Value);
-            Text(json, board.Title);
-            json.WriteNumberValue((int)board.State + (board.IsLookOverdue ? BoardStates.All.Count : 0));
-            json.WriteNumberValue(
-                board.Design is null ? -1 : Math.Max(-1, Array.BinarySearch(designs, board.Design, StringComparer.Ordinal))
-            );
-            var maker = board.Maker
-                ?? (board.Design is { } design && context.Workshop.Designs.TryGetValue(design, out var known) ? known.Maker?.Value : null);
-            Text(json, PageFrame.Joined(maker, board.Serial, board.Revision));
-            json.WriteEndArray();
+            for (var page = 0; page < pages.Count; page++)
+            {
+                store.Take(pages[page].Kept, kept);
+                if (piece.Begin())
+                {
+                    firstPages.Add(page);
+                }
+
+                // A run that was taken back keeps nothing more.
+                if (kept.Written.IsEmpty)
+                {
+                    return ([], []);
+                }
+
+                piece.Buffer.Append(KeptPage.Text(kept.Written));
+                var rest = KeptPage.Tokens(kept.Written);
+                while (KeptPage.Next(ref rest, out var token, out var letters))
+                {
+                    ends[token] += Base36(page + 1 - last[token], []) + letters.Length;
+                    last[token] = page + 1;
+                }
+            }
+
+            piece.Finish();
         }
 
-        json.WriteEndArray();
-    }
-
-    private static void Parts(Utf8JsonWriter json, ReportContext context, IReadOnlyList<BoardSummary> boards, string[] designs)
-    {
-        var places = new SortedDictionary<string, (List<int> Designs, List<int> Runs, int End)>(StringComparer.Ordinal);
-        for (var design = 0; design < designs.Length; design++)
+        var total = 0;
+        for (var token = 0; token < numbers; token++)
         {
-            foreach (
-                var name in context.Workshop.Designs[designs[design]].Parts.Select(part => part.Ref.Value).Distinct(StringComparer.Ordinal)
-            )
+            (ends[token], total) = (total, checked(total + ends[token]));
+        }
+
+        var held = new byte[total];
+        Array.Clear(last);
+        for (var page = 0; page < pages.Count; page++)
+        {
+            store.Take(pages[page].Kept, kept);
+            var rest = KeptPage.Tokens(kept.Written);
+            while (KeptPage.Next(ref rest, out var token, out var letters))
             {
-                Place(name).Designs.Add(design);
+                ends[token] += Base36(page + 1 - last[token], held.AsSpan(ends[token]));
+                letters.CopyTo(held.AsSpan(ends[token]));
+                ends[token] += letters.Length;
+                last[token] = page + 1;
             }
         }
 
-        for (var board = 0; board < boards.Count; board++)
-        {
-            foreach (var name in boards[board].OwnParts)
-            {
-                var place = Place(name);
-                if (place.End == board && place.Runs.Count > 0)
-                {
-                    place.Runs[^1]++;
-                }
-                else if (place.End <= board)
-                {
-                    place.Runs.Add(board - place.End);
-                    place.Runs.Add(1);
-                }
+        return (ends, held);
+    }
 
-                places[name] = place with { End = board + 1 };
+    private void Tokens(KeyValuePair<string, int>[] tokens, int[] ends, byte[] held)
+    {
+        using var piece = new IndexPiece(files, "w", BytesOfTokens);
+        foreach (var (token, number) in tokens)
+        {
+            if (piece.Begin())
+            {
+                firstTokens.Add(token);
+            }
+
+            piece.Text(token);
+            piece.Buffer.Append(",\""u8);
+            piece.Buffer.Append(held.AsSpan(number == 0 ? 0 : ends[number - 1], ends[number] - (number == 0 ? 0 : ends[number - 1])));
+            piece.Buffer.Append("\""u8);
+        }
+
+        piece.Finish();
+    }
+
+    private void Spellings(string[] words)
+    {
+        using var piece = new IndexPiece(files, "s", BytesOfTokens);
+        foreach (var word in words.OrderBy(word => word.Length).ThenBy(word => word, StringComparer.Ordinal))
+        {
+            if (piece.Begin())
+            {
+                firstLengths.Add(word.Length);
+            }
+
+            piece.Text(word);
+        }
+
+        piece.Finish();
+    }
+
+    private static bool IsWord(string token) => token.Length >= ShortestSlipped && token.All(char.IsLetter);
+
+    private void Groups(Utf8JsonWriter json)
+    {
+        json.WriteStartArray("groups");
+        for (var page = 0; page < pages.Count; page++)
+        {
+            if (page == 0 || pages[page].Group != pages[page - 1].Group)
+            {
+                json.WriteStartArray();
+                json.WriteStringValue(pages[page].Group.ToString());
+                json.WriteNumberValue(page);
+                json.WriteEndArray();
             }
         }
 
-        json.WriteStartArray("parts");
-        foreach (var (name, place) in places)
-        {
-            json.WriteStartArray();
-            Text(json, name);
-            json.WriteStringValue(ElementId.For(IdPrefix.Part, name).Value);
-            Numbers(json, place.Designs);
-            Numbers(json, place.Runs);
-            json.WriteEndArray();
-        }
-
         json.WriteEndArray();
-
-        (List<int> Designs, List<int> Runs, int End) Place(string name) =>
-            places.TryGetValue(name, out var there) ? there : places[name] = ([], [], 0);
+        json.WriteNumber("count", pages.Count);
     }
 
-    private static void Things(Utf8JsonWriter json, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    // A part that stands in a design is on each of its boards.
+    private void Designs(Utf8JsonWriter json)
     {
-        var workshop = context.Workshop;
-        json.WriteStartArray("things");
-        foreach (var design in DesignUnits.Group(workshop.Designs.Values, boards))
-        {
-            Thing(
-                json,
-                "design",
-                design.Design.Id.Value,
-                PageFrame.Joined(design.Design.Title.Value, design.Design.Maker?.Value, design.Design.Revision?.Value),
-                LocalLink.ToFile(SiteAddress.Design(design.Design.Id.Value))
-            );
-        }
-
-        foreach (var (number, board) in FormerNumbers.Leading(boards))
-        {
-            Thing(
-                json,
-                "former number",
-                number,
-                $"is {board.Id.Value} now, {board.Title}",
-                LocalLink.ToFile(SiteAddress.Board(board.Id.Value))
-            );
-        }
-
-        foreach (var maker in Makers(context, boards))
-        {
-            // A maker has no page of its own: the list of designs names it.
-            Thing(
-                json,
-                "maker",
-                maker,
-                string.Empty,
-                LocalLink.ToFile(SiteAddress.Collection, 0, ElementId.For(IdPrefix.Section, "designs"))
-            );
-        }
-
-        var lots = LotAddresses.For(workshop);
-        foreach (var lot in workshop.Lots.Values.OrderBy(lot => lot.Id.Value, StringComparer.Ordinal))
-        {
-            Thing(json, "lot", lot.Id.Value, PartWords.Describe(lot.Values), lots(lot.Id.Value) ?? LocalLink.ToFile(SiteAddress.Drawer));
-        }
-
-        foreach (var instrument in workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal))
-        {
-            Thing(
-                json,
-                "instrument",
-                instrument.Id.Value,
-                PageFrame.Joined(instrument.What.Value, instrument.Maker?.Value),
-                LocalLink.ToFile(SiteAddress.Instruments, 0, ElementId.For(IdPrefix.Instrument, instrument.Id.Value))
-            );
-        }
-
-        foreach (var check in context.Checks.Order(StringComparer.Ordinal))
-        {
-            Thing(json, "check", check, string.Empty, LocalLink.ToFile(SiteAddress.Check(check)));
-        }
-
-        foreach (var (path, words) in SitePages.All)
-        {
-            Thing(json, "page", words, string.Empty, LocalLink.ToFile(path));
-        }
-
-        json.WriteEndArray();
-    }
-
-    private static IEnumerable<string> Makers(ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        boards
-            .Select(board => board.Maker)
-            .Concat(context.Workshop.Designs.Values.Select(design => design.Maker?.Value))
-            .OfType<string>()
-            .Distinct(StringComparer.Ordinal)
-            .Order(StringComparer.Ordinal);
-
-    private static void Findings(Utf8JsonWriter json, IReadOnlyList<BoardSummary> boards, ImmutableArray<Finding> findings)
-    {
-        var places = new Dictionary<string, int>(StringComparer.Ordinal);
-        for (var board = 0; board < boards.Count; board++)
-        {
-            places.TryAdd(boards[board].Path, board);
-        }
-
-        json.WriteStartArray("findings");
-        foreach (var finding in findings.OrderByDescending(finding => finding.Severity).Take(MostFindings))
+        var boards = pages
+            .Index()
+            .Where(page => page.Item.Design is not null)
+            .ToLookup(page => page.Item.Design!, page => page.Index, StringComparer.Ordinal);
+        json.WriteStartArray("designs");
+        foreach (var (place, page) in pages.Index().Where(page => page.Item.Group == SearchGroup.Designs && boards.Contains(page.Item.Name)))
         {
             json.WriteStartArray();
-            Text(json, finding.Check);
-            Text(
-                json,
-                finding.Message.Length <= LongestMessage ? finding.Message : string.Concat(finding.Message.AsSpan(0, LongestMessage), "…")
-            );
-            json.WriteNumberValue(places.GetValueOrDefault(finding.Place.Path, -1));
-            Text(json, places.ContainsKey(finding.Place.Path) ? string.Empty : finding.Place.Path);
+            json.WriteNumberValue(place);
+            var last = 0;
+            foreach (var board in boards[page.Name])
+            {
+                json.WriteNumberValue(board - last);
+                last = board;
+            }
+
             json.WriteEndArray();
         }
 
         json.WriteEndArray();
     }
 
-    private static void Thing(Utf8JsonWriter json, string kind, string name, string words, LocalLink address)
-    {
-        json.WriteStartArray();
-        json.WriteStringValue(kind);
-        Text(json, name);
-        Text(json, words);
-        json.WriteStringValue(address.Encoded);
-        json.WriteEndArray();
-    }
-
-    private static void Text(Utf8JsonWriter json, string text) => json.WriteStringValue(VisibleText.Escape(text));
-
-    private static void Texts(Utf8JsonWriter json, string name, IEnumerable<string> texts)
+    private static void List<T>(Utf8JsonWriter json, string name, IEnumerable<T> items, Action<Utf8JsonWriter, T> write)
     {
         json.WriteStartArray(name);
-        foreach (var text in texts)
+        foreach (var item in items)
         {
-            Text(json, text);
+            write(json, item);
         }
 
         json.WriteEndArray();
     }
 
-    private static void Numbers(Utf8JsonWriter json, List<int> numbers)
+    /// <summary>Writes a number in digits and small letters, and says how many they are; into no room, it only counts.</summary>
+    private static int Base36(int number, Span<byte> room)
     {
-        json.WriteStartArray();
-        foreach (var number in numbers)
+        var length = 1;
+        for (var rest = number / 36; rest > 0; rest /= 36)
         {
-            json.WriteNumberValue(number);
+            length++;
+        }
+
+        if (!room.IsEmpty)
+        {
+            for (var place = length - 1; place >= 0; place--, number /= 36)
+            {
+                room[place] = "0123456789abcdefghijklmnopqrstuvwxyz"u8[number % 36];
+            }
+        }
+
+        return length;
+    }
+}
+
+/// <summary>What the script needs to take a query apart as <see cref="SearchText"/> does.</summary>
+internal static class SearchTables
+{
+    /// <summary>Writes the tables.</summary>
+    public static void Write(Utf8JsonWriter json)
+    {
+        json.WriteStartArray("stops");
+        foreach (var word in SearchText.Stops)
+        {
+            json.WriteStringValue(word);
         }
 
         json.WriteEndArray();
+        json.WriteStartObject("plain");
+        foreach (var (written, plain) in PlainLetters.Table.OrderBy(pair => pair.Key))
+        {
+            json.WriteString(written.ToString(), plain);
+        }
+
+        json.WriteEndObject();
+        json.WriteStartArray("units");
+        foreach (var unit in UnitSpellings.Units.Where(unit => PlainLetters.Of(unit.Spelling) == unit.Spelling))
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(unit.Spelling);
+            json.WriteStringValue(SearchUnits.Sign(unit.Dimension));
+            json.WriteNumberValue(unit.Power);
+            json.WriteNumberValue(unit.Multiplier);
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray("codes");
+        foreach (var code in UnitSpellings.Codes)
+        {
+            json.WriteStartArray();
+            json.WriteStringValue(code.Letter.ToString());
+            json.WriteStringValue(SearchUnits.Sign(code.Dimension));
+            json.WriteNumberValue(code.Power);
+            json.WriteEndArray();
+        }
+
+        json.WriteEndArray();
+        json.WriteStartObject("most");
+        foreach (var dimension in Enum.GetValues<Dimension>())
+        {
+            json.WriteNumber(SearchUnits.Sign(dimension), UnitSpellings.Most(dimension));
+        }
+
+        json.WriteEndObject();
     }
 }

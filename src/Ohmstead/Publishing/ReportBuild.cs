@@ -9,7 +9,9 @@ using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
+using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Search;
 using Ohmstead.Report.Tables;
 using Ohmstead.Running;
 
@@ -83,6 +85,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         using var data = new DataFiles(target, files.Boards);
         var changes = new LatestChanges(AtomFeed.Most);
         var compared = new ComparedUnits();
+        var search = new SearchCollector(new SearchStore(target));
         var checks = CheckPages.All().Keys.ToHashSet(StringComparer.Ordinal);
         var isCounted = wishes.IsCounted || files.Boards.Count <= MostCounted;
         var past = new PastStates(files, run, isCounted ? PastDays.Until(options.Today) : []);
@@ -130,7 +133,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             target,
             [
                 draft => data.Finish(result, options.Today, draft),
-                .. WidePages.List(target, context, result, Site.For(wishes.Site, result.Workshop.Collection.Name), changes, compared),
+                .. WidePages.List(target, context, result, Site.For(wishes.Site, result.Workshop.Collection.Name), changes, compared, search),
                 .. unfinished.Select(page => new Action<Draft>(draft =>
                 {
                     draft.Buffer.Clear();
@@ -147,6 +150,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         {
             var draft = new Draft(target);
             var rows = new BoardRows(target);
+            var sentences = new PageBuffer();
             return board =>
             {
                 // A number that two files claim is an error; its page is that of the file named after it, whichever is read first.
@@ -158,6 +162,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 data.Add(board, rows);
                 changes.Add(board);
                 compared.Add(board);
+                search.Add(context, board, sentences);
                 var open = new List<OpenPlace>();
                 BoardPage.Write(draft.Buffer, context, board, open);
                 var path = SiteAddress.Board(board.Board.Id.Value);

@@ -22,13 +22,15 @@ internal static class WidePages
     /// <param name="site">Where the pages will be found.</param>
     /// <param name="changes">What changed last.</param>
     /// <param name="compared">The units that are set side by side.</param>
+    /// <param name="search">What is searched of all boards.</param>
     public static IEnumerable<Action<Draft>> List(
         ReportFolder target,
         ReportContext context,
         RunResult result,
         Site site,
         LatestChanges changes,
-        ComparedUnits compared
+        ComparedUnits compared,
+        SearchCollector search
     )
     {
         var checks = Checks();
@@ -48,7 +50,7 @@ internal static class WidePages
             AheadCalendar.Write(buffer, collection.Name, context.Ahead ?? [], context.Today);
         });
         yield return draft => Badges.Write(draft, collection.Name, result.Boards);
-        yield return Page(SearchIndex.FileName, buffer => SearchIndex.Write(buffer, context, result.Boards, result.Findings));
+        yield return _ => search.Write(target, context, result.Boards, result.Findings, checks);
         yield return _ => CollectionPage.WriteRest(target, context, result.Boards);
         yield return _ => DrawerPage.WriteRest(target, context, result.Boards);
         yield return _ => AheadPage.WriteRest(target, context, context.Ahead ?? []);
@@ -84,7 +86,8 @@ internal static class WidePages
         yield return Page(SiteAddress.About, buffer => AboutPage.Write(buffer, context));
         yield return _ => target.Put(AtomFeed.PathName, AtomFeed.Write(collection, site, changes.All()));
         yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
-        yield return _ => target.Put(PageScript.FileName, PageScript.Read());
+        yield return _ => target.Put(PageScript.FileName, PageScript.Read(PageScript.FileName));
+        yield return _ => target.Put(PageScript.SearchName, PageScript.Read(PageScript.SearchName));
 
         static Action<Draft> Page(string path, Action<PageBuffer> write) =>
             draft =>

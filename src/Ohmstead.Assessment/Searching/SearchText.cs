@@ -1,0 +1,276 @@
+using System.Collections.Frozen;
+using System.Collections.Immutable;
+using System.Text.RegularExpressions;
+
+namespace Ohmstead.Assessment.Searching;
+
+/// <summary>Takes a text apart for a search: one way for what is held, for what is asked, and for the script of the pages.</summary>
+/// <remarks>
+/// Letters are compared plain and small. Names lose their hyphens and the zeros before a number, so that SP-0007, SP0007 and sp-7 are one.
+/// A name or word with hyphens is found by its pieces, too. Everything else parts words.
+/// </remarks>
+public static partial class SearchText
+{
+    private const RegexOptions Options = RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture;
+    private const int Patience = 1000;
+    private const string End = "(?![\\p{L}\\p{Nd}\\uD800-\\uDFFF])";
+
+    /// <summary>Words that stand in most sentences and tell none from another; neither held nor asked for.</summary>
+    public static IReadOnlyList<string> Stops { get; } =
+    [
+        "a",
+        "an",
+        "and",
+        "are",
+        "as",
+        "at",
+        "be",
+        "but",
+        "by",
+        "for",
+        "from",
+        "had",
+        "has",
+        "have",
+        "in",
+        "is",
+        "it",
+        "its",
+        "of",
+        "on",
+        "or",
+        "so",
+        "that",
+        "the",
+        "then",
+        "there",
+        "this",
+        "to",
+        "was",
+        "we",
+        "were",
+        "which",
+        "with",
+    ];
+
+    private static readonly FrozenSet<string> StopSet = Stops.ToFrozenSet(StringComparer.Ordinal);
+
+    /// <summary>Whether a token is one of the words that are left out.</summary>
+    public static bool IsStop(string token) => StopSet.Contains(token);
+
+    /// <summary>The stretches of a text, in order.</summary>
+    public static IReadOnlyList<SearchItem> Read(string text)
+    {
+        var plain = PlainLetters.Of(text);
+        var items = new List<SearchItem>(plain.Length / 6);
+        var at = 0;
+        while (at < plain.Length)
+        {
+            var isPoint = plain[at] == '.' && at + 1 < plain.Length && char.IsAsciiDigit(plain[at + 1]);
+            if (!isPoint && !IsLetter(plain[at]))
+            {
+                at++;
+                continue;
+            }
+
+            var (item, end) = SearchDates.Read(plain, at) ?? ReadFigure(plain, at) ?? ReadRun(plain, at);
+            items.Add(item);
+            at = end;
+        }
+
+        return items;
+    }
+
+    /// <summary>What a whole text is called in the index, so that whoever asks for just that finds it first.</summary>
+    public static string Name(string text) =>
+        "!" + string.Join(' ', Read(text).Where(item => !IsStop(item.Token)).SelectMany(item => item.Asked[0]));
+
+    private static bool IsLetter(char c) =>
+        char.IsAscii(c) ? char.IsAsciiLetterOrDigit(c) : char.IsLetter(c) || char.IsDigit(c) || char.IsSurrogate(c);
+
+    // A quantity, a code or a number.
+    private static (SearchItem Item, int End)? ReadFigure(string text, int at)
+    {
+        if (!char.IsAsciiDigit(text[at]) && text[at] != '.')
+        {
+            return null;
+        }
+
+        if (Code().Match(text, at) is { Success: true } code)
+        {
+            // Letters behind it are its unit, or another word.
+            var bare = code.Groups["f"].Index + code.Groups["f"].Length;
+            if (Coded(code, code.Groups["u"].Value, at + code.Length) is { } coded)
+            {
+                return coded;
+            }
+
+            if (code.Groups["u"].Success && text[bare] == ' ' && Coded(code, string.Empty, bare) is { } alone)
+            {
+                return alone;
+            }
+        }
+
+        var number = Figure().Match(text, at);
+        if (!number.Success)
+        {
+            return null;
+        }
+
+        var plain = PlainNumber(number.Value);
+        var end = at + number.Length;
+        return Measured(text, at, end, plain)
+            ?? (IsWithin(text, end) || (end < text.Length && IsLetter(text[end])) ? null : (new(SearchItemKind.Number, plain), end));
+    }
+
+    private static (SearchItem Item, int End)? Coded(Match code, string letters, int end)
+    {
+        var (whole, letter, rest) = (code.Groups["w"].Value, code.Groups["l"].Value, code.Groups["f"].Value);
+        string[] tokens = [.. SearchUnits.CodeTokens(whole, letter[0], rest, letters)];
+        if (tokens.Length == 0)
+        {
+            return null;
+        }
+
+        var name = Canonical((whole + letter + rest).ToLowerInvariant());
+        return (
+            new(SearchItemKind.Quantity, tokens[0]) { Beside = [.. tokens[1..], name], Asked = [.. tokens.Select(OfOne), [name]] },
+            end
+        );
+    }
+
+    private static ImmutableArray<string> OfOne(string token) => [token];
+
+    private static (SearchItem Item, int End)? Measured(string text, int at, int numberEnd, string plain)
+    {
+        if (UnitBehind().Match(text, numberEnd) is not { Success: true } match)
+        {
+            return null;
+        }
+
+        var letters = match.Groups["u"].Value;
+        var end = match.Index + match.Length;
+        if (text.AsSpan(end).StartsWith("/s", StringComparison.Ordinal) && SearchUnits.IsUnit(letters + "/s"))
+        {
+            letters += "/s";
+            end += 2;
+        }
+
+        var isNegative = at > 0 && text[at - 1] == '-' && (at == 1 || !IsLetter(text[at - 2]));
+        string[] tokens =
+        [
+            .. SearchUnits.Tokens(text[at..numberEnd], letters).Distinct(StringComparer.Ordinal).Select(token => isNegative ? "-" + token : token),
+        ];
+        if (tokens.Length == 0)
+        {
+            return null;
+        }
+
+        // Behind a space, letters may be a word after all; and a longer word is found by itself.
+        var word = letters.ToLowerInvariant();
+        var isApart = text[numberEnd] == ' ';
+        return (
+            new(SearchItemKind.Quantity, tokens[0])
+            {
+                Beside =
+                [
+                    .. tokens[1..],
+                    .. isNegative ? tokens.Select(token => token[1..]) : [],
+                    plain,
+                    .. word.Length >= 3 && word.All(char.IsAsciiLetter) ? [word] : Array.Empty<string>(),
+                ],
+                Asked =
+                [
+                    .. tokens.Select(OfOne),
+                    .. isApart ? [[plain, word]] : Array.Empty<ImmutableArray<string>>(),
+                ],
+            },
+            end
+        );
+    }
+
+    // Letters and digits with hyphens between them.
+    private static (SearchItem Item, int End) ReadRun(string text, int at)
+    {
+        // A point that begins no number after all.
+        at += text[at] == '.' ? 1 : 0;
+        var end = at;
+        var pieces = new List<string>(1);
+        while (true)
+        {
+            var start = end;
+            while (end < text.Length && IsLetter(text[end]))
+            {
+                end++;
+            }
+
+            pieces.Add(Canonical(text[start..end].ToLowerInvariant()));
+            if (!IsWithin(text, end))
+            {
+                break;
+            }
+
+            end++;
+        }
+
+        if (pieces.Count == 1)
+        {
+            return (new(KindOf(pieces[0]), pieces[0]), end);
+        }
+
+        return (pieces.Exists(HasDigit) ? Joined(pieces) : Hyphened(pieces), end);
+    }
+
+    private static SearchItem Joined(List<string> pieces)
+    {
+        var whole = pieces.Skip(1).Aggregate(pieces[0], Join);
+        IEnumerable<string> pairs =
+            pieces.Count == 2 ? [] : pieces.Zip(pieces.Skip(1)).Where(pair => HasDigit(pair.First) || HasDigit(pair.Second)).Select(pair => Join(pair.First, pair.Second));
+        return new(SearchItemKind.Name, whole)
+        {
+            Beside = [.. pieces.Concat(pairs).Where(piece => !IsStop(piece)).Distinct(StringComparer.Ordinal)],
+            Asked = [[whole], [.. pieces]],
+        };
+    }
+
+    private static SearchItem Hyphened(List<string> pieces) =>
+        new(SearchItemKind.Words, pieces[0]) { Beside = [.. pieces.Skip(1)], Asked = [[.. pieces]] };
+
+    // Two figures side by side would be another number.
+    private static string Join(string left, string right) =>
+        char.IsAsciiDigit(left[^1]) == char.IsAsciiDigit(right[0]) ? $"{left}-{right}" : left + right;
+
+    private static bool HasDigit(string piece) => piece.AsSpan().ContainsAnyInRange('0', '9');
+
+    private static SearchItemKind KindOf(string piece) =>
+        !HasDigit(piece) ? SearchItemKind.Word
+        : piece.AsSpan().ContainsAnyExceptInRange('0', '9') ? SearchItemKind.Name
+        : SearchItemKind.Number;
+
+    // A hyphen with a letter or digit behind it.
+    private static bool IsWithin(string text, int at) =>
+        at + 1 < text.Length && text[at] is '-' or '_' && IsLetter(text[at + 1]);
+
+    // Zeros before a number say nothing: 0007 is 7.
+    private static string Canonical(string piece) => piece.Contains('0', StringComparison.Ordinal) ? LeadingZeros().Replace(piece, string.Empty) : piece;
+
+    private static string PlainNumber(string number)
+    {
+        var point = number.IndexOf('.', StringComparison.Ordinal);
+        var whole = (point < 0 ? number : number[..point]).TrimStart('0');
+        var rest = point < 0 ? string.Empty : number[(point + 1)..].TrimEnd('0');
+        return (whole.Length == 0 ? "0" : whole) + (rest.Length == 0 ? string.Empty : "." + rest);
+    }
+
+    [GeneratedRegex("\\G(?<w>[0-9]+)(?<l>[A-Za-z\u03A9])(?<f>[0-9]+)( ?(?<u>[A-Za-z\u03A9]+))?" + End, Options, Patience)]
+    private static partial Regex Code();
+
+    [GeneratedRegex("\\G([0-9]+(\\.[0-9]+)?|\\.[0-9]+)", Options, Patience)]
+    private static partial Regex Figure();
+
+    [GeneratedRegex("\\G ?(?<u>\u00B0C|%|\u2030|[A-Za-z\u03A9]+)" + End, Options, Patience)]
+    private static partial Regex UnitBehind();
+
+    [GeneratedRegex("(?<![0-9])0+(?=[0-9])", Options, Patience)]
+    private static partial Regex LeadingZeros();
+}

@@ -1,0 +1,187 @@
+using System.Buffers.Binary;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Unicode;
+using Ohmstead.Assessment.Searching;
+using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Search;
+
+/// <summary>A page of the index as it waits: its text as the script reads it, which sentences hold which token, and the length of the
+/// text.</summary>
+internal static class KeptPage
+{
+    // A token of more sentences than this is said to be in any: which ones they are is seen when the page is read.
+    private const int MostSentences = 6;
+
+    private const int LettersADigit = 25;
+    private const int LengthBytes = 4;
+
+    internal static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
+
+    /// <summary>Writes a page.</summary>
+    /// <param name="buffer">Where to; it is emptied first.</param>
+    /// <param name="page">The page.</param>
+    /// <param name="tokens">Numbers the tokens.</param>
+    public static void Write(PageBuffer buffer, SearchPage page, SearchTokens tokens)
+    {
+        buffer.Clear();
+        WriteText(buffer, page);
+        Span<byte> length = stackalloc byte[LengthBytes];
+        BinaryPrimitives.WriteInt32LittleEndian(length, buffer.Written.Length);
+        foreach (var (token, sentences) in Held(page))
+        {
+            WriteNumber(buffer, tokens.Number(token));
+            var letters = Letters(sentences);
+            WriteNumber(buffer, letters.Length);
+            foreach (var letter in letters)
+            {
+                buffer.GetSpan(1)[0] = (byte)letter;
+                buffer.Advance(1);
+            }
+        }
+
+        buffer.Append(length);
+    }
+
+    /// <summary>The text of a page that waits.</summary>
+    public static ReadOnlySpan<byte> Text(ReadOnlySpan<byte> kept) => kept[..Length(kept)];
+
+    /// <summary>Takes the next token of a page that waits.</summary>
+    /// <param name="rest">What is left of it; the start is <see cref="Tokens"/>.</param>
+    /// <param name="token">The number of the token.</param>
+    /// <param name="letters">Which sentences hold it.</param>
+    public static bool Next(ref ReadOnlySpan<byte> rest, out int token, out ReadOnlySpan<byte> letters)
+    {
+        token = 0;
+        letters = default;
+        if (rest.IsEmpty)
+        {
+            return false;
+        }
+
+        token = Number(ref rest);
+        var length = Number(ref rest);
+        letters = rest[..length];
+        rest = rest[length..];
+        return true;
+    }
+
+    /// <summary>Where the tokens of a page that waits begin.</summary>
+    public static ReadOnlySpan<byte> Tokens(ReadOnlySpan<byte> kept) => kept[Length(kept)..^LengthBytes];
+
+    private static int Length(ReadOnlySpan<byte> kept) => BinaryPrimitives.ReadInt32LittleEndian(kept[^LengthBytes..]);
+
+    // Name, title, what is said beside it, address, the heads, and of each sentence its head, its place and its words.
+    private static void WriteText(PageBuffer buffer, SearchPage page)
+    {
+        using var json = new Utf8JsonWriter(buffer, Layout);
+        json.WriteStartArray();
+        json.WriteStringValue(VisibleText.Escape(page.Name));
+        json.WriteStringValue(VisibleText.Escape(page.Title));
+        json.WriteStringValue(VisibleText.Escape(page.About));
+        json.WriteStringValue(page.Address.Encoded);
+        var heads = page.Sentences.Select(sentence => sentence.Head).Distinct(StringComparer.Ordinal).ToArray();
+        json.WriteStartArray();
+        foreach (var head in heads)
+        {
+            json.WriteStringValue(VisibleText.Escape(head));
+        }
+
+        json.WriteEndArray();
+        json.WriteStartArray();
+        foreach (var sentence in page.Sentences)
+        {
+            json.WriteNumberValue(Array.IndexOf(heads, sentence.Head));
+            json.WriteStringValue(sentence.Anchor?.Value ?? string.Empty);
+            json.WriteStringValue(sentence.Text);
+        }
+
+        json.WriteEndArray();
+        json.WriteEndArray();
+    }
+
+    private static Dictionary<string, List<int>> Held(SearchPage page)
+    {
+        var held = new Dictionary<string, List<int>>(StringComparer.Ordinal);
+        var heads = new Dictionary<string, string[]>(StringComparer.Ordinal);
+        for (var place = 0; place < page.Sentences.Count; place++)
+        {
+            var sentence = page.Sentences[place];
+            if (!heads.TryGetValue(sentence.Head, out var head))
+            {
+                heads[sentence.Head] = head = [.. Tokens(VisibleText.Escape(sentence.Head))];
+            }
+
+            foreach (var token in head.Concat(Tokens(sentence.Text)))
+            {
+                if (!held.TryGetValue(token, out var places))
+                {
+                    held[token] = places = new(1);
+                }
+
+                if (places.Count == 0 || places[^1] != place)
+                {
+                    places.Add(place);
+                }
+            }
+        }
+
+        foreach (var name in page.AlsoCalled.Append(page.Name).Append(page.Title))
+        {
+            held.TryAdd(SearchText.Name(VisibleText.Escape(name)), [0]);
+        }
+
+        return held;
+    }
+
+    private static IEnumerable<string> Tokens(string text) =>
+        SearchText.Read(text).SelectMany(item => item.Held).Where(token => !SearchText.IsStop(token));
+
+    // Each sentence by how many lie between it and the one before: A for none, Z for twenty-five and more to come.
+    private static string Letters(List<int> sentences)
+    {
+        if (sentences.Count > MostSentences)
+        {
+            return "*";
+        }
+
+        var letters = new System.Text.StringBuilder();
+        var after = -1;
+        foreach (var sentence in sentences)
+        {
+            var gap = sentence - after - 1;
+            letters.Append('Z', gap / LettersADigit).Append((char)('A' + (gap % LettersADigit)));
+            after = sentence;
+        }
+
+        return letters.ToString();
+    }
+
+    private static void WriteNumber(PageBuffer buffer, int number)
+    {
+        var span = buffer.GetSpan(5);
+        var at = 0;
+        var rest = (uint)number;
+        for (; rest >= 0x80; rest >>= 7)
+        {
+            span[at++] = (byte)((rest & 0x7F) | 0x80);
+        }
+
+        span[at++] = (byte)rest;
+        buffer.Advance(at);
+    }
+
+    private static int Number(ref ReadOnlySpan<byte> rest)
+    {
+        var (number, shift, at) = (0u, 0, 0);
+        for (; rest[at] >= 0x80; shift += 7)
+        {
+            number |= (rest[at++] & 0x7Fu) << shift;
+        }
+
+        number |= (uint)rest[at++] << shift;
+        rest = rest[at..];
+        return (int)number;
+    }
+}
