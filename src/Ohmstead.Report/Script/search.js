@@ -351,10 +351,12 @@
 
   const pageOf = async (index, page) => {
     const piece = placeIn(index.pages, page);
-    const [name, title, about, address, heads, flat] = (await load(`p${piece + 1}`))[page - index.pages[piece]];
+    const [name, title, about, address, places, flat] = (await load(`p${piece + 1}`))[page - index.pages[piece]];
     const sentences = [];
-    for (let at = 0; at < flat.length; at += 3) {
-      sentences.push({ head: heads[flat[at]], anchor: flat[at + 1], text: flat[at + 2] });
+    for (let at = 0; at < flat.length; at += 2) {
+      const [head, anchor] = places.slice(2 * flat[at]);
+      const text = flat[at + 1];
+      sentences.push({ head, anchor: anchor === "@" ? `part-${text.split(/[ ,]/u, 1)[0]}` : anchor, text });
     }
     return { name, title, about, address, sentences };
   };

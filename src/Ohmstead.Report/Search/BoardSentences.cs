@@ -138,7 +138,7 @@ public sealed class BoardSentences
         {
             said.Add(
                 Section("whereabouts"),
-                PageFrame.Joined(WhereaboutsWords.Describe(step), step.Note?.Value),
+                PageFrame.Joined(WhereaboutsWords.Describe(step), step.At?.Value, step.Owner is { } owner ? "owned by " + owner.Value : null, step.Note?.Value),
                 step.By is { } by ? $"{step.Date.Text} {by.Value}" : step.Date.Text
             );
         }
@@ -225,16 +225,13 @@ public sealed class BoardSentences
         {
             said.Add(
                 Section("proof"),
-                PageFrame.Joined(
-                    PageFrame.Joined([
-                        "proof of " + proof.Proof.Point.Value,
-                        .. proof.Proof.Values.Select(PartSentence.Of),
-                        proof.Proof.Result?.Text,
-                    ])
-                        + ": "
-                        + VerdictWords.Describe(proof.Outcome),
-                    proof.Proof.Note?.Value
-                ),
+                PageFrame.Joined([
+                    "proof of " + proof.Proof.Point.Value,
+                    .. proof.Proof.Values.Select(PartSentence.Of),
+                    proof.Proof.Result?.Text,
+                    proof.Outcome == VerdictOutcome.Inside ? null : VerdictWords.Describe(proof.Outcome),
+                    proof.Proof.Note?.Value,
+                ]),
                 heads[proof.VisitOrder]
             );
         }
@@ -243,7 +240,7 @@ public sealed class BoardSentences
         {
             said.Add(
                 reading.Place is { } place ? Part(place.Ref.Value) : places[reading.VisitOrder],
-                PartSentence.Of(reading.Reading, VerdictWords.Describe(reading.Overall)),
+                PartSentence.Of(reading.Reading, reading.Overall),
                 heads[reading.VisitOrder]
             );
         }

@@ -17,6 +17,8 @@ internal static class KeptPage
     private const int LettersADigit = 25;
     private const int LengthBytes = 4;
 
+    private static readonly string OfPart = IdPrefix.Part.Name;
+
     internal static readonly JsonWriterOptions Layout = new() { Encoder = JavaScriptEncoder.Create(UnicodeRanges.All) };
 
     /// <summary>Writes a page.</summary>
@@ -72,7 +74,8 @@ internal static class KeptPage
 
     private static int Length(ReadOnlySpan<byte> kept) => BinaryPrimitives.ReadInt32LittleEndian(kept[^LengthBytes..]);
 
-    // Name, title, what is said beside it, address, the heads, and of each sentence its head, its place and its words.
+    // Name, title, what is said beside it, address, the heads with the places on the page, and of each sentence the number of those and its
+    // words.
     private static void WriteText(PageBuffer buffer, SearchPage page)
     {
         using var json = new Utf8JsonWriter(buffer, Layout);
@@ -81,24 +84,46 @@ internal static class KeptPage
         json.WriteStringValue(VisibleText.Escape(page.Title));
         json.WriteStringValue(VisibleText.Escape(page.About));
         json.WriteStringValue(page.Address.Encoded);
-        var heads = page.Sentences.Select(sentence => sentence.Head).Distinct(StringComparer.Ordinal).ToArray();
+        var places = new Dictionary<(string Head, string Anchor), int>();
+        foreach (var sentence in page.Sentences)
+        {
+            places.TryAdd((sentence.Head, Anchor(sentence)), places.Count);
+        }
+
         json.WriteStartArray();
-        foreach (var head in heads)
+        foreach (var (head, anchor) in places.Keys)
         {
             json.WriteStringValue(VisibleText.Escape(head));
+            json.WriteStringValue(anchor);
         }
 
         json.WriteEndArray();
         json.WriteStartArray();
         foreach (var sentence in page.Sentences)
         {
-            json.WriteNumberValue(Array.IndexOf(heads, sentence.Head));
-            json.WriteStringValue(sentence.Anchor?.Value ?? string.Empty);
+            json.WriteNumberValue(places[(sentence.Head, Anchor(sentence))]);
             json.WriteStringValue(sentence.Text);
         }
 
         json.WriteEndArray();
         json.WriteEndArray();
+    }
+
+    // Most sentences about a part begin with its name: their place on the page is told by a sign.
+    private static string Anchor(SearchSentence sentence)
+    {
+        if (sentence.Anchor is not { } anchor)
+        {
+            return string.Empty;
+        }
+
+        var end = sentence.Text.AsSpan().IndexOfAny(' ', ',');
+        var word = end < 0 ? sentence.Text : sentence.Text.AsSpan(0, end);
+        return anchor.Value.Length == OfPart.Length + word.Length
+            && anchor.Value.StartsWith(OfPart, StringComparison.Ordinal)
+            && anchor.Value.AsSpan(OfPart.Length).SequenceEqual(word)
+            ? "@"
+            : anchor.Value;
     }
 
     private static Dictionary<string, List<int>> Held(SearchPage page)

@@ -46,29 +46,43 @@ internal static class PartSentence
             hazard.Note?.Value
         );
 
-    /// <summary>A reading.</summary>
+    /// <summary>A reading: what it was taken of, what was read, and what is not as usual in it.</summary>
     /// <param name="reading">The reading.</param>
-    /// <param name="outcome">What it says as a whole, in words; or null.</param>
-    public static string Of(Reading reading, string? outcome) =>
-        PageFrame.Joined(
-            PageFrame.Joined([
-                string.Join(' ', new[] { (reading.Part ?? reading.Point)?.Value, reading.Lot?.Value }.OfType<string>()),
-                .. reading.Values.Select(Of),
-                reading.Result?.Text,
-            ])
-                + (outcome is null ? string.Empty : ": " + outcome),
+    /// <param name="outcome">What it says as a whole; null where nothing is said of it.</param>
+    public static string Of(Reading reading, VerdictOutcome? outcome) =>
+        PageFrame.Joined([
+            string.Join(
+                ' ',
+                new[]
+                {
+                    (reading.Part ?? reading.Point)?.Value,
+                    reading.Lot?.Value,
+                    reading.Values.Length > 0 ? Of(reading.Values[0]) : reading.Result?.Text,
+                }.OfType<string>()
+            ),
+            .. reading.Values.Skip(1).Select(Of),
+            outcome is { } said and not VerdictOutcome.Inside ? VerdictWords.Describe(said) : null,
             reading.State?.Text,
-            reading.Circuit is { } circuit ? (circuit.Value == Circuit.In ? "in circuit" : "out of circuit") : null,
-            reading.Frequency?.Text,
+            reading.Circuit is { Value: Circuit.In } ? "in circuit" : null,
             reading.AtVoltage is { } voltage ? "at " + voltage.Text : null,
             reading.After is { } after ? "after " + after.Text : null,
             reading.Bias is { } bias ? "bias " + bias.Text : null,
             reading.Instrument?.Value,
             reading.Method?.Value,
             reading.Note?.Value,
-            reading.Because?.Value
-        );
+            reading.Because?.Value,
+        ]);
 
-    /// <summary>What was read.</summary>
-    public static string Of(ReadValue value) => $"{VerdictWords.Describe(value.Measured)} {value.Value.Text}";
+    /// <summary>What was read; named where the unit alone does not say it.</summary>
+    public static string Of(ReadValue value) =>
+        value.Measured
+            is Measured.Capacitance
+                or Measured.Resistance
+                or Measured.Inductance
+                or Measured.Voltage
+                or Measured.Current
+                or Measured.Frequency
+                or Measured.Temperature
+            ? value.Value.Text
+            : $"{VerdictWords.Describe(value.Measured)} {value.Value.Text}";
 }
