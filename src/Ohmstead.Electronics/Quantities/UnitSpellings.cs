@@ -21,7 +21,8 @@ public static class UnitSpellings
 
     private const string Letters = "LRr\u03A9\u2126KkMGTpnu\u00B5\u03BCmFVA";
 
-    /// <summary>All units in the order of the dimensions. One of two meanings stands once for each.</summary>
+    /// <summary>All units in the order of the dimensions. One of two meanings stands once for each; one that is more than can be meant, such
+    /// as a gigametre, does not.</summary>
     public static IReadOnlyList<SpelledUnit> Units { get; } = [.. Enum.GetValues<Dimension>().SelectMany(OfDimension)];
 
     /// <summary>All letters in the place of a decimal point, in the order of the dimensions.</summary>
@@ -49,7 +50,10 @@ public static class UnitSpellings
                 yield return new(spelling, dimension, -6, 1, UnitPrint.Old);
                 yield return new(spelling, dimension, spelling[0] == 'm' ? -3 : 6, 1, UnitPrint.International);
             }
-            else if (UnitLookup.TryFind(dimension, spelling, out var power, out var multiplier))
+            else if (
+                UnitLookup.TryFind(dimension, spelling, out var power, out var multiplier)
+                && QuantityText.TryRead("1" + spelling, dimension, UnitPrint.Unstated, out _)
+            )
             {
                 yield return new(spelling, dimension, power, multiplier, UnitPrint.Unstated);
             }

@@ -5,7 +5,6 @@
   const collator = new Intl.Collator("en", { numeric: true, sensitivity: "base" });
   const scales = { p: 1e-12, n: 1e-9, u: 1e-6, "\u00b5": 1e-6, "\u03bc": 1e-6, m: 1e-3, "": 1, k: 1e3, M: 1e6, G: 1e9, T: 1e12 };
   const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
-  const mostShown = 4;
   const leastToFilter = 8;
   const mostRows = 100;
   const tools = [];
@@ -306,18 +305,6 @@
     document.head.append(file);
   });
 
-  const headings = {
-    Boards: "Boards", Designs: "Designs", Lots: "Drawer", Orders: "Orders", Instruments: "Instruments", Makers: "Makers", Findings: "Findings", Checks: "Checks", Pages: "Pages",
-  };
-  const marked = (text, isHeld) => text.split(/(\s+)/u).map(chunk => chunk.trim() && isHeld(chunk) ? make("mark", {}, chunk) : chunk);
-  const lineOf = (hit, isHeld) => {
-    const { best } = hit;
-    const says = best && best.text.startsWith(hit.name) ? [] : [hit.title, hit.about && ` (${hit.about})`, ". "];
-    return make("li", {},
-      make("a", { href: new URL(hit.address, root).href }, hit.name), " ", ...says.filter(part => part),
-      ...best ? marked(`${best.head && `${best.head}: `}${best.text}`, isHeld) : []);
-  };
-
   const equipSearch = trail => {
     const field = make("input", { type: "search", "aria-label": "Search boards, parts, quantities, symptoms, days, people", autocomplete: "off", spellcheck: "false", enterkeyhint: "go" });
     const told = make("output");
@@ -327,27 +314,6 @@
     let asking = "";
     let isOpening = false;
 
-    const groupOf = ({ group, count, hits, rest }, isHeld, id) => {
-      const rows = make("ul", { "aria-labelledby": id }, ...hits.slice(0, mostShown).map(hit => lineOf(hit, isHeld)));
-      const parts = [make("p", { id }, `${headings[group]} `, make("small", {}, String(count))), rows];
-      let shown = Math.min(hits.length, mostShown);
-      if (count > shown) {
-        const more = make("button", { type: "button" }, `${count - shown} more`);
-        more.addEventListener("click", async () => {
-          const start = rows.children.length;
-          // The first ones are looked through in any case, and lie in order already.
-          const next = shown < hits.length ? hits.slice(shown) : await rest(shown, mostRows);
-          shown += next.length;
-          rows.append(...next.map(hit => lineOf(hit, isHeld)));
-          more.textContent = `${count - shown} more`;
-          more.hidden = shown >= count;
-          rows.children[start]?.querySelector("a").focus();
-        });
-        parts.push(more);
-      }
-      return make("div", {}, ...parts);
-    };
-
     const show = async text => {
       asking = text;
       if (field.value !== text) {
@@ -356,11 +322,12 @@
       if (text.trim() === "") {
         told.textContent = "";
         list.replaceChildren();
+        list.dataset.found = "";
         return;
       }
       let answer = null;
       try {
-        answer = await (await whenSearching()).find(text);
+        answer = await (await whenSearching()).answer(text);
       } catch {
         told.textContent = "the index beside these pages cannot be read";
         return;
@@ -369,8 +336,9 @@
       if (asking !== text) {
         return;
       }
-      told.textContent = answer ? `${answer.count || "nothing"} found` : "type a word, a number or a quantity";
-      list.replaceChildren(...(answer?.groups ?? []).map((group, place) => groupOf(group, answer.isHeld, `found-${place}`)));
+      told.textContent = answer.told;
+      list.replaceChildren(...answer.groups);
+      list.dataset.found = text;
       if (isOpening) {
         isOpening = false;
         links()[0]?.click();

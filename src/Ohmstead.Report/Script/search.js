@@ -475,5 +475,54 @@
     return { count: hits.length, groups, isHeld: chunk => read(chunk).some(one => [one.token, ...one.beside].some(token => words.has(token))) };
   };
 
-  globalThis.ohmsteadSearch = { find, read: text => whenReady.then(({ read }) => read(text)) };
+  // What is found as elements: text goes in as text.
+  const shownAtOnce = 4;
+  const shownMore = 40;
+  const headings = { Lots: "Drawer" };
+  const root = new URL(".", from);
+  const make = (name, attributes, ...content) => {
+    const element = document.createElement(name);
+    for (const [key, value] of Object.entries(attributes)) {
+      element.setAttribute(key, value);
+    }
+    element.append(...content);
+    return element;
+  };
+  const marked = (text, isHeld) => text.split(/(\s+)/u).map(chunk => chunk.trim() && isHeld(chunk) ? make("mark", {}, chunk) : chunk);
+  const lineOf = ({ best, name, title, about, address }, isHeld) => {
+    const isSaid = best?.text.startsWith(name);
+    return make("li", {},
+      make("a", { href: new URL(address, root).href }, name), " ",
+      ...isSaid ? [] : [`${title}${about && ` (${about})`}. `],
+      ...best ? marked(`${best.head && `${best.head}: `}${isSaid ? best.text.slice(name.length).trimStart() : best.text}`, isHeld) : []);
+  };
+  const drawn = ({ group, count, hits, rest }, isHeld, id) => {
+    const rows = make("ul", { "aria-labelledby": id }, ...hits.slice(0, shownAtOnce).map(hit => lineOf(hit, isHeld)));
+    const parts = [make("p", { id }, `${headings[group] ?? group} `, make("small", {}, String(count))), rows];
+    let shown = Math.min(count, shownAtOnce);
+    if (count > shown) {
+      const more = make("button", { type: "button" }, `${count - shown} more`);
+      more.addEventListener("click", async () => {
+        const start = rows.children.length;
+        // The first ones were looked through in any case, and are in order already.
+        const next = shown < hits.length ? hits.slice(shown) : await rest(shown, shownMore);
+        shown += next.length;
+        rows.append(...next.map(hit => lineOf(hit, isHeld)));
+        more.textContent = `${count - shown} more`;
+        more.hidden = shown >= count;
+        rows.children[start]?.querySelector("a").focus();
+      });
+      parts.push(more);
+    }
+    return make("div", {}, ...parts);
+  };
+  const answer = async text => {
+    const found = await find(text);
+    return {
+      told: found ? `${found.count || "nothing"} found` : "type a word, a number or a quantity",
+      groups: (found?.groups ?? []).map((group, place) => drawn(group, found.isHeld, `found-${place}`)),
+    };
+  };
+
+  globalThis.ohmsteadSearch = { answer, find, read: text => whenReady.then(({ read }) => read(text)) };
 })();

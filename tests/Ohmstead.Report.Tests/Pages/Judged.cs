@@ -21,11 +21,16 @@ internal static class Judged
         new BoardJudge(workshop, SharedFaults.None, today ?? Today, new AllThere()).Judge(board, []);
 
     /// <summary>A board, from a record in which nothing is wrong to read.</summary>
-    public static JudgedBoard Board(string record, Workshop? workshop = null, DateOnly? today = null)
+    public static JudgedBoard Board(
+        string record,
+        Workshop? workshop = null,
+        DateOnly? today = null,
+        string path = "boards/X-1.md"
+    )
     {
         var read = FileBinding.Board(
-            "boards/X-1.md",
-            new YamlNodeReader().Read("boards/X-1.md", Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual)
+            path,
+            new YamlNodeReader().Read(path, Encoding.UTF8.GetBytes(record), FileForm.Markdown, ReadingLimits.Usual)
         );
         Assert.Empty(read.Findings);
         return Board(read.File!, workshop ?? Workshop.Empty, today);

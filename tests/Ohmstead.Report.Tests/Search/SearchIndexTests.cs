@@ -1,113 +1,119 @@
+using System.Globalization;
 using System.Text;
-using System.Text.Json;
-using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.History;
-using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Text;
-using Ohmstead.Report.Frame;
-using Ohmstead.Report.Html;
-using Ohmstead.Report.Search;
 
 namespace Ohmstead.Report.Tests.Search;
 
 public sealed class SearchIndexTests
 {
-    private static readonly string[] Own = ["C1", "C2"];
-
     [Fact]
-    public void It_is_one_assignment_of_plain_data()
+    public void A_board_is_found_by_what_its_record_says()
     {
-        using var index = Index([Board("SP-1", "Servo", Own)], []);
-        Assert.Equal("SP-1", index.RootElement.GetProperty("boards")[0][0].GetString());
-        Assert.Equal("fit to run", index.RootElement.GetProperty("states")[0].GetString());
+        var index = WrittenIndex.Of([Record("SP-0001", "Servo", "hums when warm"), Record("SP-0002", "Lamp", "dead")]);
+        Assert.Equal(["SP-0001"], index.Holding("hums"));
+        Assert.Equal(["SP-0002"], index.Holding("dead"));
+        Assert.Equal(["SP-0001", "SP-0002"], index.Holding("=47e-6F"));
+        Assert.Equal(["SP-0001"], index.Holding("!sp1"));
+        Assert.Equal(["SP-0002"], index.Holding("!lamp"));
+        Assert.Equal(["SP-0001", "SP-0002"], index.Holding("@2026-03"));
+    }
+
+    // A board that nobody looked at is not yet looked at; one with a crazed suppressor must be made safe first.
+    [Fact]
+    public void What_presses_most_is_found_first_whoever_was_judged_first()
+    {
+        var (calm, pressing) = (Record("SP-0001", "Servo", "dead"), Record("SP-0002", "Servo", "dead", "found: [{ at: C1, what: crazed, severity: safety }]"));
+        var index = WrittenIndex.Of([calm, pressing]);
+        Assert.Equal(["SP-0002", "SP-0001"], index.Names[..2]);
+        var other = WrittenIndex.Of([pressing, calm]);
+        Assert.Equal(index.Files, other.Files);
     }
 
     [Fact]
-    public void A_board_whose_look_is_overdue_is_found_with_that_beside_its_state()
+    public void A_sentence_is_told_by_how_many_lie_before_it()
     {
-        using var index = Index([Board("SP-1", "Servo", Own), Board("SP-2", "Servo", Own) with { IsLookOverdue = true }], []);
-        var states = index.RootElement.GetProperty("states").EnumerateArray().Select(state => state.GetString()).ToArray();
-        Assert.Equal(
-            ["fit to run", "fit to run; its inspection is overdue"],
-            index.RootElement.GetProperty("boards").EnumerateArray().Select(board => states[board[2].GetInt32()])
+        // The complaint is the second sentence of a page that begins with its reasons, and it alone has the word.
+        var index = WrittenIndex.Of([Record("SP-0001", "Servo", "wobbles")]);
+        var page = index.Read("p1")[0];
+        var sentences = page[5].EnumerateArray().Chunk(2).Select(pair => pair[1].GetString()!).ToList();
+        var place = sentences.FindIndex(sentence => sentence.Contains("wobbles", StringComparison.Ordinal));
+        Assert.Equal(1, sentences.Count(sentence => sentence.Contains("wobbles", StringComparison.Ordinal)));
+        Assert.InRange(place, 0, 24);
+        Assert.Equal($"1{(char)('A' + place)}", index.Tokens().Single(pair => pair.Token == "wobbles").Held);
+    }
+
+    [Fact]
+    public void Every_token_is_in_the_file_that_says_so_and_no_file_is_larger_than_a_phone_reads_at_once()
+    {
+        var index = WrittenIndex.Of(
+            Enumerable
+                .Range(1, 300)
+                .Select(number =>
+                    Record($"SP-{number:0000}", "Servo", "dead") + string.Join(' ', Enumerable.Range(number * 50, 50).Select(Word)) + "\n"
+                )
         );
-    }
-
-    // Boards 0, 1 and 2 have C2, board 3 has not, board 4 has it again: after no gap three, after a gap of one another one.
-    [Fact]
-    public void A_part_on_many_boards_is_kept_as_gaps_and_lengths()
-    {
-        BoardSummary[] boards =
-        [
-            Board("a", "t", ["C2"]),
-            Board("b", "t", ["C2", "C2"]),
-            Board("c", "t", ["C2"]),
-            Board("d", "t", ["R1"]),
-            Board("e", "t", ["C2"]),
-        ];
-        using var index = Index(boards, []);
-        var parts = index
-            .RootElement.GetProperty("parts")
-            .EnumerateArray()
-            .ToDictionary(part => part[0].GetString()!, part => part[3].EnumerateArray().Select(number => number.GetInt32()).ToArray());
-        Assert.Equal([0, 3, 1, 1], parts["C2"]);
-        Assert.Equal([3, 1], parts["R1"]);
+        var firsts = index.Read("index").GetProperty("words").EnumerateArray().Select(word => word.GetString()!).ToArray();
+        var pieces = index.Pieces("w").Select(piece => piece.EnumerateArray().Select(text => text.GetString()!).ToArray()).ToArray();
+        Assert.InRange(pieces.Length, 2, 100);
+        Assert.Equal(pieces.Select(piece => piece[0]), firsts);
+        var tokens = index.Tokens().Select(pair => pair.Token).ToArray();
+        Assert.Equal(tokens.Order(StringComparer.Ordinal), tokens);
+        var pages = index.Read("index").GetProperty("pages").EnumerateArray().Select(page => page.GetInt32()).ToArray();
+        Assert.Equal(
+            index.Pieces("p").Select(piece => piece[0][0].GetString()),
+            pages.Select(page => index.Names[page])
+        );
+        Assert.All(index.Files, file => Assert.InRange(Encoding.UTF8.GetByteCount(file.Value), 1, 300_000));
+        var lengths = index.Read("index").GetProperty("spellings").EnumerateArray().Select(length => length.GetInt32());
+        Assert.Equal(index.Pieces("s").Select(piece => piece[0].GetString()!.Length), lengths);
     }
 
     [Theory]
     [InlineData("</script><script>alert(1)</script>")]
     [InlineData("\";alert(1);//")]
-    [InlineData("`${alert(1)}`\u2028\u2029\u0000\u202e\ud800")]
+    [InlineData("`${alert(1)}`\u2028\u2029\u0001\u202e")]
     public void Hostile_text_cannot_end_the_script_or_hide_in_it(string hostile)
     {
-        var finding = new Finding("a-check", Severity.Error, new Place("boards/a.md", 1, 1), hostile);
-        using var index = Index([Board("a", hostile, Own)], [finding], out var script);
-        Assert.DoesNotContain('<', script);
-        Assert.All(script, c => Assert.False((char.IsControl(c) && c != '\n') || c is '\u2028' or '\u2029' or '\u202e', $"U+{(int)c:X4}"));
-        Assert.NotEqual(0, index.RootElement.GetProperty("boards")[0][1].GetString()!.Length);
-    }
-
-    // What a person types letter by letter must be looked through between two letters.
-    [Fact]
-    public void Ten_thousand_boards_of_forty_parts_take_less_than_two_megabytes()
-    {
-        string[] parts = [.. Enumerable.Range(1, 40).Select(number => $"C{number}")];
-        BoardSummary[] boards =
-        [
-            .. Enumerable
-                .Range(1, 10_000)
-                .Select(number =>
-                    Board(
-                        $"SP-{number:00000}",
-                        "Barograph servo amplifier, lookout hut",
-                        [.. parts.Where((_, place) => (number + place) % 3 != 0)]
-                    )
-                ),
-        ];
-        using var index = Index(boards, [], out var script);
-        Assert.InRange(script.Length, 1, 2_000_000);
-    }
-
-    private static BoardSummary Board(string number, string title, IReadOnlyList<string> parts) =>
-        new($"boards/{number}.md", new(number, number, default!), title, null, BoardState.FitToRun, []) { OwnParts = parts };
-
-    private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings) =>
-        Index(boards, findings, out _);
-
-    private static JsonDocument Index(IReadOnlyList<BoardSummary> boards, IReadOnlyList<Finding> findings, out string script)
-    {
-        using var buffer = new PageBuffer();
-        SearchIndex.Write(
-            buffer,
-            new ReportContext(Workshop.Empty, new HashSet<string>(), new DateOnly(2026, 11, 25), "0.0.0"),
-            boards,
-            [.. findings]
+        var finding = new Finding("a-check", Severity.Error, new Place("stock.yaml", 1, 1), hostile);
+        var index = WrittenIndex.Of([Record("SP-0001", "Servo", "dead")], [finding], hostile);
+        Assert.All(
+            index.Files.Values,
+            script =>
+            {
+                Assert.DoesNotContain('<', script);
+                Assert.DoesNotContain('`', script);
+                Assert.All(script, c => Assert.False((char.IsControl(c) && c != '\n') || c is '\u2028' or '\u2029' or '\u202e', $"U+{(int)c:X4}"));
+            }
         );
-        script = Encoding.UTF8.GetString(buffer.Written);
-        const string start = "globalThis.ohmsteadIndex = ";
-        Assert.StartsWith(start, script, StringComparison.Ordinal);
-        Assert.EndsWith(";\n", script, StringComparison.Ordinal);
-        return JsonDocument.Parse(script[start.Length..^2]);
+        Assert.NotEmpty(index.Holding("alert"));
     }
+
+    [Fact]
+    public void A_record_of_thousands_of_sentences_keeps_its_files_small()
+    {
+        var story = string.Concat(Enumerable.Range(1, 5000).Select(number => string.Create(CultureInfo.InvariantCulture, $"Sentence {number} says \"so\".\n\n")));
+        var index = WrittenIndex.Of([Record("SP-0001", "Servo", "dead") + story]);
+        Assert.All(index.Files, file => Assert.InRange(Encoding.UTF8.GetByteCount(file.Value), 1, 300_000));
+        Assert.Equal("1*", index.Tokens().Single(pair => pair.Token == "sentence").Held);
+    }
+
+    private static string Word(int number) => string.Concat(number.ToString(CultureInfo.InvariantCulture).Select(digit => (char)('a' + digit - '0'))) + "word";
+
+    private static string Record(string number, string title, string complaint, string more = "note: 47 µF in the bag") =>
+        $$"""
+        ---
+        board: {{number}}
+        title: {{title}}
+        arrived: { date: 2026-03-01, complaint: "{{complaint}}" }
+        format: 1
+        parts:
+          - { ref: C1, kind: polyester film, capacitance: 47 µF }
+        bench:
+          - date: 2026-03-07
+            by: RK
+            {{more}}
+        ---
+
+        """;
 }
