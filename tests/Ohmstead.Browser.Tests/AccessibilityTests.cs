@@ -50,7 +50,7 @@ public sealed class AccessibilityTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(report.Index, "#find=sp&all-boards.by=-state&all-boards.only=fit");
-        await Assertions.Expect(view.Page.GetByRole(AriaRole.Search).Locator("ol a").First).ToBeVisibleAsync();
+        await Assertions.Expect(view.Page.GetByRole(AriaRole.Search).Locator("li a").First).ToBeVisibleAsync();
         Complaint.None([
             .. await Axe.BrokenAsync(view, report.Index, Wide),
             .. await Axe.BrokenAsync(view, report.Index, new(ColorScheme.Dark, 320)),

@@ -236,6 +236,9 @@ public static partial class SearchText
     private static SearchItem Hyphened(List<string> pieces) =>
         new(SearchItemKind.Words, pieces[0]) { Beside = [.. pieces.Skip(1)], Asked = [[.. pieces]] };
 
+    /// <summary>A word and what stands behind it as one name: sp and 7 are SP-0007.</summary>
+    internal static string Joined(string left, string right) => Join(left, right);
+
     // Two figures side by side would be another number.
     private static string Join(string left, string right) =>
         char.IsAsciiDigit(left[^1]) == char.IsAsciiDigit(right[0]) ? $"{left}-{right}" : left + right;

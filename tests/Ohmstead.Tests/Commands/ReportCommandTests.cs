@@ -43,7 +43,16 @@ public sealed class ReportCommandTests
         );
         Report(copy);
         Assert.Equal(
-            ["boards.csv", "boards/SP-0003.html", "data.json", "designs/tide-logger.html", "findings.html", "index.html", "search.js"],
+            [
+                "boards.csv",
+                "boards/SP-0003.html",
+                "data.json",
+                "designs/tide-logger.html",
+                "findings.html",
+                "index.html",
+                "search/p1.js",
+                "search/w1.js",
+            ],
             Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal)
         );
     }
