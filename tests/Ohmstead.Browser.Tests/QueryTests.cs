@@ -30,7 +30,10 @@ public sealed class QueryTests(ReportFixture report)
     [Fact]
     public async Task What_a_person_looks_for_is_among_the_first_five_that_are_found()
     {
-        var lines = System.IO.File.ReadAllLines(Path.Combine(Repository.Root, File)).Where(line => line.Length > 0 && line[0] != '#').ToArray();
+        var lines = System
+            .IO.File.ReadAllLines(Path.Combine(Repository.Root, File))
+            .Where(line => line.Length > 0 && line[0] != '#')
+            .ToArray();
         var asked = lines.Select(line => line.Split(" => ")).ToArray();
         Assert.Equal(asked.Length, asked.Select(pair => pair[0]).Distinct(StringComparer.Ordinal).Count());
         Assert.InRange(asked.Length, 150, 1000);
@@ -40,7 +43,9 @@ public sealed class QueryTests(ReportFixture report)
         string[] wrong =
         [
             .. asked
-                .Zip(found, (pair, five) => (Query: pair[0], Wanted: pair[1], Five: five.Split('\n', StringSplitOptions.RemoveEmptyEntries)))
+                .Zip(found, (pair, five) =>
+                    (Query: pair[0], Wanted: pair[1], Five: five.Split('\n', StringSplitOptions.RemoveEmptyEntries))
+                )
                 .Where(one => !IsRight(one.Wanted, one.Five))
                 .Select(one => $"{one.Query}: expected {one.Wanted}, found {string.Join(", ", one.Five)}"),
         ];
@@ -54,7 +59,9 @@ public sealed class QueryTests(ReportFixture report)
         string[] numbers = ["1", "4.7", "0.50", "00470", ".047", "1000", "123456.789"];
         string[] texts =
         [
-            .. UnitSpellings.Units.SelectMany(unit => numbers.SelectMany(number => new[] { $"{number}{unit.Spelling}", $"at -{number} {unit.Spelling}, then" })),
+            .. UnitSpellings.Units.SelectMany(unit =>
+                numbers.SelectMany(number => new[] { $"{number}{unit.Spelling}", $"at -{number} {unit.Spelling}, then" })
+            ),
             .. UnitSpellings.Units.Select(unit => $"22{unit.Spelling.ToUpperInvariant()} 22{unit.Spelling.ToLowerInvariant()}x"),
             .. UnitSpellings.Codes.SelectMany(code => new[] { $"4{code.Letter}7", $"04{code.Letter}70Ω in", $"0{code.Letter}1F" }),
             .. PlainLetters.Table.Keys.Select(c => $"a{c}b 4{c}7 {c}"),
@@ -90,7 +97,8 @@ public sealed class QueryTests(ReportFixture report)
     private static string Taken(string text) =>
         string.Join('|', SearchText.Read(text).Select(one => $"{one.Token};{string.Join(' ', one.Held)};{Asked(one.Asked)}"));
 
-    private static string Asked(ImmutableArray<ImmutableArray<string>> asked) => string.Join(' ', asked.Select(tokens => string.Join('+', tokens)));
+    private static string Asked(ImmutableArray<ImmutableArray<string>> asked) =>
+        string.Join(' ', asked.Select(tokens => string.Join('+', tokens)));
 
     // One, and another; either / or; first with a ! behind it, absent with a hyphen before it.
     private static bool IsRight(string wanted, string[] five) =>
@@ -101,6 +109,9 @@ public sealed class QueryTests(ReportFixture report)
                 .All(one =>
                     one[0] == '-'
                         ? !five.Contains(one[1..], StringComparer.Ordinal)
-                        : one.Split(" / ").Any(name => name[^1] == '!' ? five.FirstOrDefault() == name[..^1] : five.Contains(name, StringComparer.Ordinal))
+                        : one.Split(" / ")
+                            .Any(name =>
+                                name[^1] == '!' ? five.FirstOrDefault() == name[..^1] : five.Contains(name, StringComparer.Ordinal)
+                            )
                 );
 }

@@ -46,8 +46,15 @@ internal static partial class SearchDates
             return null;
         }
 
-        var (whole, ofYear, anyYear) = (Text($"@{year:0000}-{month:00}-{day:00}"), Text($"@{year:0000}-{month:00}"), Text($"@-{month:00}-{day:00}"));
-        var token = year == 0 ? anyYear : isDay ? whole : ofYear;
+        var (whole, ofYear, anyYear) = (
+            Text($"@{year:0000}-{month:00}-{day:00}"),
+            Text($"@{year:0000}-{month:00}"),
+            Text($"@-{month:00}-{day:00}")
+        );
+        var token =
+            year == 0 ? anyYear
+            : isDay ? whole
+            : ofYear;
         var beside = new List<string>(4);
         if (year != 0)
         {
@@ -67,7 +74,8 @@ internal static partial class SearchDates
         return (new(SearchItemKind.Day, token) { Beside = [.. beside] }, match.Index + match.Length);
     }
 
-    private static int Number(Group group) => group.Success ? int.Parse(group.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
+    private static int Number(Group group) =>
+        group.Success ? int.Parse(group.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture) : 0;
 
     private static string Text(FormattableString text) => FormattableString.Invariant(text);
 

@@ -43,7 +43,13 @@ public readonly record struct SearchItem(SearchItemKind Kind, string Token)
     /// meant, except that all meanings of a quantity count.</summary>
     public ImmutableArray<ImmutableArray<string>> Asked
     {
-        get => asked.IsDefault ? [[Token]] : asked;
+        get =>
+            asked.IsDefault
+                ?
+                [
+                    [Token],
+                ]
+                : asked;
         init => asked = value;
     }
 

@@ -26,7 +26,10 @@ public sealed class SearchQuery
             if (item.Kind == SearchItemKind.Word && next.Kind is SearchItemKind.Number or SearchItemKind.Name)
             {
                 // sp 7 may be SP-0007.
-                clauses.Add([[SearchText.Joined(item.Token, next.Token)], [item.Token, next.Token]]);
+                clauses.Add([
+                    [SearchText.Joined(item.Token, next.Token)],
+                    [item.Token, next.Token],
+                ]);
                 at++;
             }
             else if (item.Asked.Select(Telling).Where(tokens => tokens.Length > 0).ToImmutableArray() is { Length: > 0 } meanings)

@@ -159,7 +159,10 @@ public static partial class SearchText
         var isNegative = at > 0 && text[at - 1] == '-' && (at == 1 || !IsLetter(text[at - 2]));
         string[] tokens =
         [
-            .. SearchUnits.Tokens(text[at..numberEnd], letters).Distinct(StringComparer.Ordinal).Select(token => isNegative ? "-" + token : token),
+            .. SearchUnits
+                .Tokens(text[at..numberEnd], letters)
+                .Distinct(StringComparer.Ordinal)
+                .Select(token => isNegative ? "-" + token : token),
         ];
         if (tokens.Length == 0)
         {
@@ -182,7 +185,12 @@ public static partial class SearchText
                 Asked =
                 [
                     .. tokens.Select(OfOne),
-                    .. isApart ? [[plain, word]] : Array.Empty<ImmutableArray<string>>(),
+                    .. isApart
+                        ?
+                        [
+                            [plain, word],
+                        ]
+                        : Array.Empty<ImmutableArray<string>>(),
                 ],
             },
             end
@@ -225,16 +233,32 @@ public static partial class SearchText
     {
         var whole = pieces.Skip(1).Aggregate(pieces[0], Join);
         IEnumerable<string> pairs =
-            pieces.Count == 2 ? [] : pieces.Zip(pieces.Skip(1)).Where(pair => HasDigit(pair.First) || HasDigit(pair.Second)).Select(pair => Join(pair.First, pair.Second));
+            pieces.Count == 2
+                ? []
+                : pieces
+                    .Zip(pieces.Skip(1))
+                    .Where(pair => HasDigit(pair.First) || HasDigit(pair.Second))
+                    .Select(pair => Join(pair.First, pair.Second));
         return new(SearchItemKind.Name, whole)
         {
             Beside = [.. pieces.Concat(pairs).Where(piece => !IsStop(piece)).Distinct(StringComparer.Ordinal)],
-            Asked = [[whole], [.. pieces]],
+            Asked =
+            [
+                [whole],
+                [.. pieces],
+            ],
         };
     }
 
     private static SearchItem Hyphened(List<string> pieces) =>
-        new(SearchItemKind.Words, pieces[0]) { Beside = [.. pieces.Skip(1)], Asked = [[.. pieces]] };
+        new(SearchItemKind.Words, pieces[0])
+        {
+            Beside = [.. pieces.Skip(1)],
+            Asked =
+            [
+                [.. pieces],
+            ],
+        };
 
     /// <summary>A word and what stands behind it as one name: sp and 7 are SP-0007.</summary>
     internal static string Joined(string left, string right) => Join(left, right);
@@ -251,11 +275,11 @@ public static partial class SearchText
         : SearchItemKind.Number;
 
     // A hyphen with a letter or digit behind it.
-    private static bool IsWithin(string text, int at) =>
-        at + 1 < text.Length && text[at] is '-' or '_' && IsLetter(text[at + 1]);
+    private static bool IsWithin(string text, int at) => at + 1 < text.Length && text[at] is '-' or '_' && IsLetter(text[at + 1]);
 
     // Zeros before a number say nothing: 0007 is 7.
-    private static string Canonical(string piece) => piece.Contains('0', StringComparison.Ordinal) ? LeadingZeros().Replace(piece, string.Empty) : piece;
+    private static string Canonical(string piece) =>
+        piece.Contains('0', StringComparison.Ordinal) ? LeadingZeros().Replace(piece, string.Empty) : piece;
 
     private static string PlainNumber(string number)
     {

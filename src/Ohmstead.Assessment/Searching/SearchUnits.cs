@@ -71,9 +71,7 @@ public static class SearchUnits
     {
         foreach (var code in Codes.GetValueOrDefault(letter, []))
         {
-            if (
-                QuantityText.TryRead($"{whole}{letter}{rest}{letters}", code.Dimension, UnitPrint.Unstated, out var quantity)
-            )
+            if (QuantityText.TryRead($"{whole}{letter}{rest}{letters}", code.Dimension, UnitPrint.Unstated, out var quantity))
             {
                 yield return Token(quantity);
             }

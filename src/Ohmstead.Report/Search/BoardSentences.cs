@@ -138,7 +138,12 @@ public sealed class BoardSentences
         {
             said.Add(
                 Section("whereabouts"),
-                PageFrame.Joined(WhereaboutsWords.Describe(step), step.At?.Value, step.Owner is { } owner ? "owned by " + owner.Value : null, step.Note?.Value),
+                PageFrame.Joined(
+                    WhereaboutsWords.Describe(step),
+                    step.At?.Value,
+                    step.Owner is { } owner ? "owned by " + owner.Value : null,
+                    step.Note?.Value
+                ),
                 step.By is { } by ? $"{step.Date.Text} {by.Value}" : step.Date.Text
             );
         }
@@ -168,7 +173,11 @@ public sealed class BoardSentences
 
             foreach (var decision in visit.Decided)
             {
-                said.Add(places[order], $"decided for {decision.Place?.Value}: {decision.What.Text}, because {decision.Because.Value}", heads[order]);
+                said.Add(
+                    places[order],
+                    $"decided for {decision.Place?.Value}: {decision.What.Text}, because {decision.Because.Value}",
+                    heads[order]
+                );
             }
 
             foreach (var work in visit.Work)

@@ -119,7 +119,8 @@ internal static class KeptPage
 
         var end = sentence.Text.AsSpan().IndexOfAny(' ', ',');
         var word = end < 0 ? sentence.Text : sentence.Text.AsSpan(0, end);
-        return anchor.Value.Length == OfPart.Length + word.Length
+        return
+            anchor.Value.Length == OfPart.Length + word.Length
             && anchor.Value.StartsWith(OfPart, StringComparison.Ordinal)
             && anchor.Value.AsSpan(OfPart.Length).SequenceEqual(word)
             ? "@"

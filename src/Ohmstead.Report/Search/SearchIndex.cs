@@ -177,7 +177,9 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
             .Where(page => page.Item.Design is not null)
             .ToLookup(page => page.Item.Design!, page => page.Index, StringComparer.Ordinal);
         json.WriteStartArray("designs");
-        foreach (var (place, page) in pages.Index().Where(page => page.Item.Group == SearchGroup.Designs && boards.Contains(page.Item.Name)))
+        foreach (
+            var (place, page) in pages.Index().Where(page => page.Item.Group == SearchGroup.Designs && boards.Contains(page.Item.Name))
+        )
         {
             json.WriteStartArray();
             json.WriteNumberValue(place);

@@ -44,7 +44,11 @@ internal sealed class SentenceList
         var from = 0;
         for (var at = 1; at < text.Length - 1; at++)
         {
-            if (char.IsWhiteSpace(text[at]) && text[at - 1] is '.' or '!' or '?' && (char.IsUpper(text[at + 1]) || !char.IsLetter(text[at + 1])))
+            if (
+                char.IsWhiteSpace(text[at])
+                && text[at - 1] is '.' or '!' or '?'
+                && (char.IsUpper(text[at + 1]) || !char.IsLetter(text[at + 1]))
+            )
             {
                 Add(anchor, text[from..at]);
                 from = at + 1;

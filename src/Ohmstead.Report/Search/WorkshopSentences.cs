@@ -150,7 +150,11 @@ internal sealed class WorkshopSentences(ReportContext context, IReadOnlyList<Boa
             {
                 said.Add(
                     null,
-                    PageFrame.Joined($"{came.Date.Text}: {came.Quantity.Text} of line {came.Line.Value} came", came.Lot is { } lot ? "lot " + lot.Value : null, came.Note?.Value)
+                    PageFrame.Joined(
+                        $"{came.Date.Text}: {came.Quantity.Text} of line {came.Line.Value} came",
+                        came.Lot is { } lot ? "lot " + lot.Value : null,
+                        came.Note?.Value
+                    )
                 );
             }
 

@@ -133,7 +133,15 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
             target,
             [
                 draft => data.Finish(result, options.Today, draft),
-                .. WidePages.List(target, context, result, Site.For(wishes.Site, result.Workshop.Collection.Name), changes, compared, search),
+                .. WidePages.List(
+                    target,
+                    context,
+                    result,
+                    Site.For(wishes.Site, result.Workshop.Collection.Name),
+                    changes,
+                    compared,
+                    search
+                ),
                 .. unfinished.Select(page => new Action<Draft>(draft =>
                 {
                     draft.Buffer.Clear();

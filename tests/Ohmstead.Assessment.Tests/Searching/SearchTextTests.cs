@@ -125,5 +125,6 @@ public sealed class SearchTextTests
         Assert.Equal("!tide logger", SearchText.Name("tide-logger"));
     }
 
-    private static IEnumerable<string> Asked(string text) => Assert.Single(SearchText.Read(text)).Asked.Select(all => string.Join(' ', all));
+    private static IEnumerable<string> Asked(string text) =>
+        Assert.Single(SearchText.Read(text)).Asked.Select(all => string.Join(' ', all));
 }

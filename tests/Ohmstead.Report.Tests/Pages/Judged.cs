@@ -21,12 +21,7 @@ internal static class Judged
         new BoardJudge(workshop, SharedFaults.None, today ?? Today, new AllThere()).Judge(board, []);
 
     /// <summary>A board, from a record in which nothing is wrong to read.</summary>
-    public static JudgedBoard Board(
-        string record,
-        Workshop? workshop = null,
-        DateOnly? today = null,
-        string path = "boards/X-1.md"
-    )
+    public static JudgedBoard Board(string record, Workshop? workshop = null, DateOnly? today = null, string path = "boards/X-1.md")
     {
         var read = FileBinding.Board(
             path,

@@ -23,7 +23,10 @@ public sealed class SearchIndexTests
     [Fact]
     public void What_presses_most_is_found_first_whoever_was_judged_first()
     {
-        var (calm, pressing) = (Record("SP-0001", "Servo", "dead"), Record("SP-0002", "Servo", "dead", "found: [{ at: C1, what: crazed, severity: safety }]"));
+        var (calm, pressing) = (
+            Record("SP-0001", "Servo", "dead"),
+            Record("SP-0002", "Servo", "dead", "found: [{ at: C1, what: crazed, severity: safety }]")
+        );
         var index = WrittenIndex.Of([calm, pressing]);
         Assert.Equal(["SP-0002", "SP-0001"], index.Names[..2]);
         var other = WrittenIndex.Of([pressing, calm]);
@@ -60,10 +63,7 @@ public sealed class SearchIndexTests
         var tokens = index.Tokens().Select(pair => pair.Token).ToArray();
         Assert.Equal(tokens.Order(StringComparer.Ordinal), tokens);
         var pages = index.Read("index").GetProperty("pages").EnumerateArray().Select(page => page.GetInt32()).ToArray();
-        Assert.Equal(
-            index.Pieces("p").Select(piece => piece[0][0].GetString()),
-            pages.Select(page => index.Names[page])
-        );
+        Assert.Equal(index.Pieces("p").Select(piece => piece[0][0].GetString()), pages.Select(page => index.Names[page]));
         Assert.All(index.Files, file => Assert.InRange(Encoding.UTF8.GetByteCount(file.Value), 1, 300_000));
         var lengths = index.Read("index").GetProperty("spellings").EnumerateArray().Select(length => length.GetInt32());
         Assert.Equal(index.Pieces("s").Select(piece => piece[0].GetString()!.Length), lengths);
@@ -77,43 +77,45 @@ public sealed class SearchIndexTests
     {
         var finding = new Finding("a-check", Severity.Error, new Place("stock.yaml", 1, 1), hostile);
         var index = WrittenIndex.Of([Record("SP-0001", "Servo", "dead")], [finding], hostile);
-        Assert.All(
-            index.Files.Values,
-            script =>
-            {
-                Assert.DoesNotContain('<', script);
-                Assert.DoesNotContain('`', script);
-                Assert.All(script, c => Assert.False((char.IsControl(c) && c != '\n') || c is '\u2028' or '\u2029' or '\u202e', $"U+{(int)c:X4}"));
-            }
-        );
+        Assert.All(index.Files.Values, script =>
+        {
+            Assert.DoesNotContain('<', script);
+            Assert.DoesNotContain('`', script);
+            Assert.All(script, c =>
+                Assert.False((char.IsControl(c) && c != '\n') || c is '\u2028' or '\u2029' or '\u202e', $"U+{(int)c:X4}")
+            );
+        });
         Assert.NotEmpty(index.Holding("alert"));
     }
 
     [Fact]
     public void A_record_of_thousands_of_sentences_keeps_its_files_small()
     {
-        var story = string.Concat(Enumerable.Range(1, 5000).Select(number => string.Create(CultureInfo.InvariantCulture, $"Sentence {number} says \"so\".\n\n")));
+        var story = string.Concat(
+            Enumerable.Range(1, 5000).Select(number => string.Create(CultureInfo.InvariantCulture, $"Sentence {number} says \"so\".\n\n"))
+        );
         var index = WrittenIndex.Of([Record("SP-0001", "Servo", "dead") + story]);
         Assert.All(index.Files, file => Assert.InRange(Encoding.UTF8.GetByteCount(file.Value), 1, 300_000));
         Assert.Equal("1*", index.Tokens().Single(pair => pair.Token == "sentence").Held);
     }
 
-    private static string Word(int number) => string.Concat(number.ToString(CultureInfo.InvariantCulture).Select(digit => (char)('a' + digit - '0'))) + "word";
+    private static string Word(int number) =>
+        string.Concat(number.ToString(CultureInfo.InvariantCulture).Select(digit => (char)('a' + digit - '0'))) + "word";
 
     private static string Record(string number, string title, string complaint, string more = "note: 47 µF in the bag") =>
         $$"""
-        ---
-        board: {{number}}
-        title: {{title}}
-        arrived: { date: 2026-03-01, complaint: "{{complaint}}" }
-        format: 1
-        parts:
-          - { ref: C1, kind: polyester film, capacitance: 47 µF }
-        bench:
-          - date: 2026-03-07
-            by: RK
-            {{more}}
-        ---
+            ---
+            board: {{number}}
+            title: {{title}}
+            arrived: { date: 2026-03-01, complaint: "{{complaint}}" }
+            format: 1
+            parts:
+              - { ref: C1, kind: polyester film, capacitance: 47 µF }
+            bench:
+              - date: 2026-03-07
+                by: RK
+                {{more}}
+            ---
 
-        """;
+            """;
 }

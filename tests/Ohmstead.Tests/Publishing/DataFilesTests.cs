@@ -168,7 +168,16 @@ public sealed class DataFilesTests
         Run.Of("report", copy.Root, "--to", copy.At("one"), "--as-of", "2026-11-25", "--workers", "1");
         Run.Of("report", copy.Root, "--to", copy.At("eight"), "--as-of", "2026-11-25", "--workers", "8");
         Assert.All(
-            ["data.json", "boards/SP-0007.json", "feed.xml", "search/index.js", "search/p1.js", "search/w1.js", "search/s1.js", .. Tables.Select(table => table + ".csv")],
+            [
+                "data.json",
+                "boards/SP-0007.json",
+                "feed.xml",
+                "search/index.js",
+                "search/p1.js",
+                "search/w1.js",
+                "search/s1.js",
+                .. Tables.Select(table => table + ".csv"),
+            ],
             (string file) => Assert.Equal(copy.Read("one/" + file), copy.Read("eight/" + file))
         );
     }
