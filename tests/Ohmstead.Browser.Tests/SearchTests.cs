@@ -124,7 +124,7 @@ public sealed partial class SearchTests(ReportFixture report)
             """
             async () => {
               const all = new Set();
-              const { pages } = ohmsteadPieces.index;
+              const { pages, starts, ends } = ohmsteadPieces.index;
               for (let piece = 1; piece <= pages.length; piece++) {
                 await new Promise(resolve => {
                   const file = document.createElement("script");
@@ -132,7 +132,9 @@ public sealed partial class SearchTests(ReportFixture report)
                   file.addEventListener("load", resolve);
                   document.head.append(file);
                 });
-                for (const [, , , address, places, flat] of ohmsteadPieces[`p${piece}`]) {
+                const [text, ...words] = ohmsteadPieces[`p${piece}`];
+                const list = JSON.parse(`[${text.replace(/[+&]./gu, ([start, end]) => words[starts.indexOf(start) * ends.length + ends.indexOf(end)])}]`);
+                for (const [, , , address, places, flat] of list) {
                   all.add(address);
                   for (let at = 0; at < flat.length; at += 2) {
                     const anchor = places[2 * flat[at] + 1];

@@ -83,7 +83,7 @@ public static partial class SearchText
 
     /// <summary>What a whole text is called in the index, so that whoever asks for just that finds it first.</summary>
     public static string Name(string text) =>
-        "!" + string.Join(' ', Read(text).Where(item => !IsStop(item.Token)).SelectMany(item => item.Asked[0]));
+        "!" + string.Join('_', Read(text).Where(item => !IsStop(item.Token)).SelectMany(item => item.Asked[0]));
 
     private static bool IsLetter(char c) =>
         char.IsAscii(c) ? char.IsAsciiLetterOrDigit(c) : char.IsLetter(c) || char.IsDigit(c) || char.IsSurrogate(c);

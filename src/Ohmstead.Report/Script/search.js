@@ -202,6 +202,18 @@
     return { index, stops: all.stops, read: reader(all) };
   });
 
+  // A piece of the index is its text and what the signs in it stand for.
+  const unpacked = new Map();
+  const listOf = async (index, name, read) => {
+    const [text, ...pieces] = await load(name);
+    if (!unpacked.has(name)) {
+      unpacked.set(name, read(text.replace(/[+&]./gu, ([start, end]) => pieces[index.starts.indexOf(start) * index.ends.length + index.ends.indexOf(end)])));
+    }
+    return unpacked.get(name);
+  };
+  const wordsOf = (index, name) => listOf(index, name, text => JSON.parse(`"${text}"`).split(" "));
+  const pagesOf = (index, name) => listOf(index, name, text => JSON.parse(`[${text}]`));
+
   // The last place at which a sorted list is not beyond.
   const placeIn = (list, wanted) => {
     let [low, high] = [0, list.length];
@@ -242,7 +254,7 @@
   const entries = async (index, wanted, isPrefix) => {
     const taken = [];
     for (let piece = Math.max(0, placeIn(index.words, wanted)); piece < index.words.length && (piece === 0 || index.words[piece] <= wanted || isPrefix && index.words[piece].startsWith(wanted)); piece++) {
-      const list = await load(`w${piece + 1}`);
+      const list = await wordsOf(index, `w${piece + 1}`);
       for (let at = 0; at < list.length; at += 2) {
         if (list[at] === wanted || isPrefix && list[at].startsWith(wanted) && /^\p{L}+$/u.test(list[at])) {
           taken.push([list[at], list[at + 1]]);
@@ -265,7 +277,7 @@
     const near = [];
     for (let piece = 0; piece < index.spellings.length; piece++) {
       if (index.spellings[piece] <= word.length + 1 && (index.spellings[piece + 1] ?? Infinity) >= word.length - 1) {
-        near.push(...(await load(`s${piece + 1}`)).filter(other => isSlip(word, other)));
+        near.push(...(await wordsOf(index, `s${piece + 1}`)).filter(other => isSlip(word, other)));
       }
     }
     return near;
@@ -351,7 +363,7 @@
 
   const pageOf = async (index, page) => {
     const piece = placeIn(index.pages, page);
-    const [name, title, about, address, places, flat] = (await load(`p${piece + 1}`))[page - index.pages[piece]];
+    const [name, title, about, address, places, flat] = (await pagesOf(index, `p${piece + 1}`))[page - index.pages[piece]];
     const sentences = [];
     for (let at = 0; at < flat.length; at += 2) {
       const [head, anchor] = places.slice(2 * flat[at]);
@@ -448,7 +460,7 @@
     // Pages that are called what was asked, with a space or without; and those that a name among other words means.
     const pairs = tokens.slice(1).map((token, place) => tokens[place] + token);
     const parts = [...items.filter(one => one.kind === "name").map(one => one.token), ...pairs];
-    for (const [set, names] of [[named.whole, [tokens.join(" "), ...tokens.length === 2 ? pairs : []]], [named.parts, parts]]) {
+    for (const [set, names] of [[named.whole, [tokens.join("_"), ...tokens.length === 2 ? pairs : []]], [named.parts, parts]]) {
       for (const one of names) {
         for (const [, postings] of await entries(index, `!${one}`, false)) {
           decode(postings).forEach((_, page) => set.add(page));

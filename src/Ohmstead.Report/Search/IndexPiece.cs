@@ -1,54 +1,61 @@
 using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Search;
 
-/// <summary>Writes one list into files of a size that a phone reads at once, each a script of one assignment: pages opened from disk may load
-/// a script and nothing else.</summary>
+/// <summary>Writes one list into files of a size that a phone reads at once, each a script of one assignment: pages opened from disk may
+/// load a script and nothing else.</summary>
 /// <param name="files">Where to.</param>
 /// <param name="kind">The first letter of the files.</param>
-/// <param name="most">How many bytes a file has before the next begins.</param>
-internal sealed class IndexPiece(IReportFiles files, string kind, int most) : IDisposable
+/// <param name="separator">What stands between two entries.</param>
+/// <param name="most">How many bytes of entries a file has before the next begins.</param>
+internal sealed class IndexPiece(IReportFiles files, string kind, string separator, int most) : IDisposable
 {
-    private readonly PageBuffer buffer = new();
+    private readonly PageBuffer entries = new();
+    private readonly PageBuffer file = new();
     private int count;
-    private bool isOpen;
+
+    /// <summary>Where an entry is written.</summary>
+    public PageBuffer Buffer => entries;
 
     /// <summary>Begins an entry, in a new file where this one is full.</summary>
     /// <returns>Whether it is the first of its file.</returns>
     public bool Begin()
     {
-        if (isOpen && buffer.Written.Length < most)
+        if (entries.Written.Length > 0 && entries.Written.Length < most)
         {
-            buffer.Append(",\n"u8);
+            entries.AppendUtf16(separator);
             return false;
         }
 
         Finish();
-        Start(buffer, string.Create(CultureInfo.InvariantCulture, $"{kind}{++count}"));
-        buffer.Append("[\n"u8);
-        isOpen = true;
+        count++;
         return true;
     }
-
-    /// <summary>Where the entry is written.</summary>
-    public PageBuffer Buffer => buffer;
 
     /// <summary>Ends the last file.</summary>
     public void Finish()
     {
-        if (isOpen)
+        if (entries.Written.Length > 0)
         {
-            buffer.Append("\n];\n"u8);
-            files.Put(string.Create(CultureInfo.InvariantCulture, $"search/{kind}{count}.js"), buffer.Written);
-            isOpen = false;
+            var name = string.Create(CultureInfo.InvariantCulture, $"{kind}{count}");
+            Start(file, name);
+            Pack(PackedText.Of(Encoding.UTF8.GetString(entries.Written)));
+            file.Append(";\n"u8);
+            files.Put($"search/{name}.js", file.Written);
+            entries.Clear();
         }
     }
 
     /// <inheritdoc/>
-    public void Dispose() => buffer.Dispose();
+    public void Dispose()
+    {
+        entries.Dispose();
+        file.Dispose();
+    }
 
     /// <summary>Writes the head of a file that holds one value.</summary>
     internal static void Start(PageBuffer buffer, string name)
@@ -59,10 +66,23 @@ internal sealed class IndexPiece(IReportFiles files, string kind, int most) : ID
         buffer.Append(" = "u8);
     }
 
-    /// <summary>Writes a text of the entry.</summary>
-    internal void Text(string text)
+    // The text first, then what its signs stand for.
+    private void Pack(PackedText packed)
     {
-        using var json = new Utf8JsonWriter(buffer, KeptPage.Layout);
-        json.WriteStringValue(text);
+        using var json = new Utf8JsonWriter(file, Layout);
+        json.WriteStartArray();
+        json.WriteStringValue(packed.Text);
+        foreach (var piece in packed.Pieces)
+        {
+            json.WriteStringValue(piece);
+        }
+
+        json.WriteEndArray();
     }
+
+    // What is packed was escaped already, but for the quotes and strokes of its own escapes.
+    private static readonly JsonWriterOptions Layout = new()
+    {
+        Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
 }

@@ -12,7 +12,7 @@ namespace Ohmstead.Report.Search;
 internal static class KeptPage
 {
     // A token of more sentences than this is said to be in any: which ones they are is seen when the page is read.
-    private const int MostSentences = 6;
+    private const int MostSentences = 4;
 
     private const int LettersADigit = 25;
     private const int LengthBytes = 4;

@@ -8,7 +8,7 @@ namespace Ohmstead.Report.Search;
 
 /// <summary>What the search of the pages looks through, in pieces of which a query loads a few.</summary>
 /// <remarks>
-/// <c>search/index.js</c> says what each piece begins with. <c>search/w*.js</c> hold the tokens in order, each with the pages and sentences
+/// <c>search/index.js</c> says what each piece begins with; each is packed (<see cref="PackedText"/>). <c>search/w*.js</c> hold the tokens in order, each with the pages and sentences
 /// that have it; <c>search/p*.js</c> the pages, what presses most first; <c>search/s*.js</c> the words by length, for slips of typing. Pages
 /// are meant by their place. Nothing in the texts can end a script or hide in one.
 /// </remarks>
@@ -18,7 +18,7 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
     public const string FileName = "search/index.js";
 
     private const int BytesOfTokens = 96 << 10;
-    private const int BytesOfPages = 64 << 10;
+    private const int BytesOfPages = 128 << 10;
     private const int ShortestSlipped = 4;
 
     private readonly List<int> firstPages = [];
@@ -48,6 +48,8 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
             List(json, "words", firstTokens, static (json, token) => json.WriteStringValue(token));
             List(json, "pages", firstPages, static (json, page) => json.WriteNumberValue(page));
             List(json, "spellings", firstLengths, static (json, length) => json.WriteNumberValue(length));
+            json.WriteString("starts", PackedText.Starts);
+            json.WriteString("ends", PackedText.Ends);
             SearchTables.Write(json);
             json.WriteEndObject();
         }
@@ -62,7 +64,7 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
         using var kept = new PageBuffer();
         var last = new int[numbers];
         var ends = new int[numbers];
-        using (var piece = new IndexPiece(files, "p", BytesOfPages))
+        using (var piece = new IndexPiece(files, "p", ",", BytesOfPages))
         {
             for (var page = 0; page < pages.Count; page++)
             {
@@ -116,7 +118,7 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
 
     private void Tokens(KeyValuePair<string, int>[] tokens, int[] ends, byte[] held)
     {
-        using var piece = new IndexPiece(files, "w", BytesOfTokens);
+        using var piece = new IndexPiece(files, "w", " ", BytesOfTokens);
         foreach (var (token, number) in tokens)
         {
             if (piece.Begin())
@@ -124,10 +126,10 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
                 firstTokens.Add(token);
             }
 
-            piece.Text(token);
-            piece.Buffer.Append(",\""u8);
-            piece.Buffer.Append(held.AsSpan(number == 0 ? 0 : ends[number - 1], ends[number] - (number == 0 ? 0 : ends[number - 1])));
-            piece.Buffer.Append("\""u8);
+            Escaped(piece.Buffer, token);
+            piece.Buffer.Append(" "u8);
+            var start = number == 0 ? 0 : ends[number - 1];
+            piece.Buffer.Append(held.AsSpan(start, ends[number] - start));
         }
 
         piece.Finish();
@@ -135,7 +137,7 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
 
     private void Spellings(string[] words)
     {
-        using var piece = new IndexPiece(files, "s", BytesOfTokens);
+        using var piece = new IndexPiece(files, "s", " ", BytesOfTokens);
         foreach (var word in words.OrderBy(word => word.Length).ThenBy(word => word, StringComparer.Ordinal))
         {
             if (piece.Begin())
@@ -143,11 +145,13 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
                 firstLengths.Add(word.Length);
             }
 
-            piece.Text(word);
+            Escaped(piece.Buffer, word);
         }
 
         piece.Finish();
     }
+
+    private static void Escaped(PageBuffer buffer, string token) => buffer.AppendUtf16(KeptPage.Layout.Encoder!.Encode(token));
 
     private static bool IsWord(string token) => token.Length >= ShortestSlipped && token.All(char.IsLetter);
 

@@ -120,9 +120,9 @@ public sealed class SearchTextTests
     [Fact]
     public void A_whole_name_is_what_it_is_asked_by()
     {
-        Assert.Equal("!fit run", SearchText.Name("fit to run"));
+        Assert.Equal("!fit_run", SearchText.Name("fit to run"));
         Assert.Equal("!sp7", SearchText.Name("SP-0007"));
-        Assert.Equal("!tide logger", SearchText.Name("tide-logger"));
+        Assert.Equal("!tide_logger", SearchText.Name("tide-logger"));
     }
 
     private static IEnumerable<string> Asked(string text) =>

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
@@ -13,7 +14,7 @@ using Ohmstead.Report.Tests.Pages;
 namespace Ohmstead.Report.Tests.Search;
 
 /// <summary>The files of an index, read back without the script.</summary>
-internal sealed class WrittenIndex : IReportFiles
+internal sealed partial class WrittenIndex : IReportFiles
 {
     private readonly Dictionary<string, string> files = new(StringComparer.Ordinal);
 
@@ -21,7 +22,7 @@ internal sealed class WrittenIndex : IReportFiles
     public IReadOnlyDictionary<string, string> Files => files;
 
     /// <summary>The names of the pages, in the order in which they are found.</summary>
-    public string[] Names => [.. Pieces("p").SelectMany(piece => piece.EnumerateArray()).Select(page => page[0].GetString()!)];
+    public string[] Names => [.. Pages().SelectMany(piece => piece).Select(page => page[0].GetString()!)];
 
     /// <summary>Writes the index of boards, which are taken in the given order.</summary>
     /// <param name="records">The records.</param>
@@ -67,27 +68,26 @@ internal sealed class WrittenIndex : IReportFiles
         return json.RootElement.Clone();
     }
 
-    /// <summary>The files of a kind, in order.</summary>
-    public IEnumerable<JsonElement> Pieces(string kind)
+    /// <summary>The files of a kind, in order: what each holds once its signs are put back.</summary>
+    public IEnumerable<string> Pieces(string kind)
     {
-        for (var number = 1; ; number++)
+        for (var number = 1; files.ContainsKey(string.Create(CultureInfo.InvariantCulture, $"search/{kind}{number}.js")); number++)
         {
-            var name = string.Create(CultureInfo.InvariantCulture, $"{kind}{number}");
-            if (!files.ContainsKey($"search/{name}.js"))
-            {
-                yield break;
-            }
-
-            yield return Read(name);
+            var piece = Read(string.Create(CultureInfo.InvariantCulture, $"{kind}{number}"));
+            yield return Signs().Replace(piece[0].GetString()!, sign => piece[1 + Place(sign.Value)].GetString()!);
         }
     }
 
+    /// <summary>The lists of words of a kind of file.</summary>
+    public IEnumerable<string[]> Words(string kind) =>
+        Pieces(kind).Select(piece => JsonSerializer.Deserialize<string>($"\"{piece}\"")!.Split(' '));
+
+    /// <summary>The pages of each file.</summary>
+    public IEnumerable<JsonElement[]> Pages() => Pieces("p").Select(piece => JsonSerializer.Deserialize<JsonElement[]>($"[{piece}]")!);
+
     /// <summary>All tokens with what is written beside each, in order.</summary>
     public IReadOnlyList<(string Token, string Held)> Tokens() =>
-        [
-            .. Pieces("w")
-                .SelectMany(piece => piece.EnumerateArray().Select(text => text.GetString()!).Chunk(2).Select(pair => (pair[0], pair[1]))),
-        ];
+        [.. Words("w").SelectMany(words => words.Chunk(2)).Select(pair => (pair[0], pair[1]))];
 
     /// <summary>The names of the pages that hold a token.</summary>
     public IEnumerable<string> Holding(string token)
@@ -111,6 +111,15 @@ internal sealed class WrittenIndex : IReportFiles
             yield return Names[page];
         }
     }
+
+    [GeneratedRegex("[+&].", RegexOptions.CultureInvariant, 1000)]
+    private static partial Regex Signs();
+
+    private string Text(string name) => Read("index").GetProperty(name).GetString()!;
+
+    private int Place(string sign) =>
+        (Text("starts").IndexOf(sign[0], StringComparison.Ordinal) * Text("ends").Length)
+        + Text("ends").IndexOf(sign[1], StringComparison.Ordinal);
 
     /// <inheritdoc/>
     public void Put(string path, ReadOnlySpan<byte> bytes) => files.Add(path, Encoding.UTF8.GetString(bytes));
