@@ -133,7 +133,8 @@ public sealed partial class SearchTests(ReportFixture report)
                   document.head.append(file);
                 });
                 const [text, ...words] = ohmsteadPieces[`p${piece}`];
-                const list = JSON.parse(`[${text.replace(/[+&]./gu, ([start, end]) => words[starts.indexOf(start) * ends.length + ends.indexOf(end)])}]`);
+                const wordOf = ([start, end]) => words[starts.indexOf(start) * ends.length + ends.indexOf(end)];
+                const list = JSON.parse(`[${text.replace(/[+&]./gu, wordOf)}]`);
                 for (const [, , , address, places, flat] of list) {
                   all.add(address);
                   for (let at = 0; at < flat.length; at += 2) {
@@ -165,7 +166,7 @@ public sealed partial class SearchTests(ReportFixture report)
         }
     }
 
-    [GeneratedRegex("boards/SP-0003\\.html#section-story$", RegexOptions.CultureInvariant, 1000)]
+    [GeneratedRegex("boards/SP-0003\\.html#section-story$", RegexOptions.None, 1000)]
     private static partial Regex StoryOfTheTin();
 
     internal static async Task SearchAsync(View view, string words)

@@ -20,13 +20,41 @@ internal static partial class SearchDates
     /// <summary>Reads the day at a place of a plain text; null where none stands there.</summary>
     public static (SearchItem Item, int End)? Read(string text, int at)
     {
-        if (char.IsAsciiDigit(text[at]))
+        if (!char.IsAsciiDigit(text[at]))
         {
-            return From(Figures().Match(text, at)) ?? From(DayFirst().Match(text, at)) ?? From(Pointed().Match(text, at));
+            // Most words begin no month.
+            return at + 2 < text.Length && IsMonth(text.AsSpan(at, 3)) ? From(MonthFirst().Match(text, at)) : null;
         }
 
-        // Most words begin no month.
-        return (text[at] | 0x20) is 'j' or 'f' or 'm' or 'a' or 's' or 'o' or 'n' or 'd' ? From(MonthFirst().Match(text, at)) : null;
+        // Most numbers begin no day, which the character behind them tells.
+        var end = at + 1;
+        while (end < text.Length && end < at + 5 && char.IsAsciiDigit(text[end]))
+        {
+            end++;
+        }
+
+        var after = end < text.Length ? text[end] : '\0';
+        return (end - at, after) switch
+        {
+            (4, '-') => From(Figures().Match(text, at)),
+            (<= 2, '/') => From(Pointed().Match(text, at)),
+            (<= 2, '.') => From(DayFirst().Match(text, at)) ?? From(Pointed().Match(text, at)),
+            (<= 2, ' ' or 's' or 'n' or 'r' or 't' or 'S' or 'N' or 'R' or 'T') => From(DayFirst().Match(text, at)),
+            _ => null,
+        };
+    }
+
+    private static bool IsMonth(ReadOnlySpan<char> start)
+    {
+        for (var month = 0; month < Months.Length; month += 4)
+        {
+            if (start.Equals(Months.AsSpan(month, 3), StringComparison.OrdinalIgnoreCase))
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     private static (SearchItem Item, int End)? From(Match match)

@@ -1,5 +1,4 @@
 using System.Collections.Frozen;
-using System.Collections.Immutable;
 using System.Text.RegularExpressions;
 
 namespace Ohmstead.Assessment.Searching;
@@ -13,7 +12,9 @@ public static partial class SearchText
 {
     private const RegexOptions Options = RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture;
     private const int Patience = 1000;
-    private const string End = "(?![\\p{L}\\p{Nd}\\uD800-\\uDFFF])";
+
+    // A chain of more is taken for several: nobody asks for one.
+    private const int MostPieces = 8;
 
     /// <summary>Words that stand in most sentences and tell none from another; neither held nor asked for.</summary>
     public static IReadOnlyList<string> Stops { get; } =
@@ -73,7 +74,7 @@ public static partial class SearchText
                 continue;
             }
 
-            var (item, end) = SearchDates.Read(plain, at) ?? ReadFigure(plain, at) ?? ReadRun(plain, at);
+            var (item, end) = SearchDates.Read(plain, at) ?? SearchFigures.Read(plain, at) ?? ReadRun(plain, at);
             items.Add(item);
             at = end;
         }
@@ -85,117 +86,9 @@ public static partial class SearchText
     public static string Name(string text) =>
         "!" + string.Join('_', Read(text).Where(item => !IsStop(item.Token)).SelectMany(item => item.Asked[0]));
 
-    private static bool IsLetter(char c) =>
+    /// <summary>Whether a character is of a word or a number.</summary>
+    internal static bool IsLetter(char c) =>
         char.IsAscii(c) ? char.IsAsciiLetterOrDigit(c) : char.IsLetter(c) || char.IsDigit(c) || char.IsSurrogate(c);
-
-    // A quantity, a code or a number.
-    private static (SearchItem Item, int End)? ReadFigure(string text, int at)
-    {
-        if (!char.IsAsciiDigit(text[at]) && text[at] != '.')
-        {
-            return null;
-        }
-
-        if (Code().Match(text, at) is { Success: true } code)
-        {
-            // Letters behind it are its unit, or another word.
-            var bare = code.Groups["f"].Index + code.Groups["f"].Length;
-            if (Coded(code, code.Groups["u"].Value, at + code.Length) is { } coded)
-            {
-                return coded;
-            }
-
-            if (code.Groups["u"].Success && text[bare] == ' ' && Coded(code, string.Empty, bare) is { } alone)
-            {
-                return alone;
-            }
-        }
-
-        var number = Figure().Match(text, at);
-        if (!number.Success)
-        {
-            return null;
-        }
-
-        var plain = PlainNumber(number.Value);
-        var end = at + number.Length;
-        return Measured(text, at, end, plain)
-            ?? (IsWithin(text, end) || (end < text.Length && IsLetter(text[end])) ? null : (new(SearchItemKind.Number, plain), end));
-    }
-
-    private static (SearchItem Item, int End)? Coded(Match code, string letters, int end)
-    {
-        var (whole, letter, rest) = (code.Groups["w"].Value, code.Groups["l"].Value, code.Groups["f"].Value);
-        string[] tokens = [.. SearchUnits.CodeTokens(whole, letter[0], rest, letters)];
-        if (tokens.Length == 0)
-        {
-            return null;
-        }
-
-        var name = Canonical((whole + letter + rest).ToLowerInvariant());
-        return (
-            new(SearchItemKind.Quantity, tokens[0]) { Beside = [.. tokens[1..], name], Asked = [.. tokens.Select(OfOne), [name]] },
-            end
-        );
-    }
-
-    private static ImmutableArray<string> OfOne(string token) => [token];
-
-    private static (SearchItem Item, int End)? Measured(string text, int at, int numberEnd, string plain)
-    {
-        if (UnitBehind().Match(text, numberEnd) is not { Success: true } match)
-        {
-            return null;
-        }
-
-        var letters = match.Groups["u"].Value;
-        var end = match.Index + match.Length;
-        if (text.AsSpan(end).StartsWith("/s", StringComparison.Ordinal) && SearchUnits.IsUnit(letters + "/s"))
-        {
-            letters += "/s";
-            end += 2;
-        }
-
-        var isNegative = at > 0 && text[at - 1] == '-' && (at == 1 || !IsLetter(text[at - 2]));
-        string[] tokens =
-        [
-            .. SearchUnits
-                .Tokens(text[at..numberEnd], letters)
-                .Distinct(StringComparer.Ordinal)
-                .Select(token => isNegative ? "-" + token : token),
-        ];
-        if (tokens.Length == 0)
-        {
-            return null;
-        }
-
-        // Behind a space, letters may be a word after all; and a longer word is found by itself.
-        var word = letters.ToLowerInvariant();
-        var isApart = text[numberEnd] == ' ';
-        return (
-            new(SearchItemKind.Quantity, tokens[0])
-            {
-                Beside =
-                [
-                    .. tokens[1..],
-                    .. isNegative ? tokens.Select(token => token[1..]) : [],
-                    plain,
-                    .. word.Length >= 3 && word.All(char.IsAsciiLetter) ? [word] : Array.Empty<string>(),
-                ],
-                Asked =
-                [
-                    .. tokens.Select(OfOne),
-                    .. isApart
-                        ?
-                        [
-                            [plain, word],
-                        ]
-                        : Array.Empty<ImmutableArray<string>>(),
-                ],
-            },
-            end
-        );
-    }
 
     // Letters and digits with hyphens between them.
     private static (SearchItem Item, int End) ReadRun(string text, int at)
@@ -213,7 +106,7 @@ public static partial class SearchText
             }
 
             pieces.Add(Canonical(text[start..end].ToLowerInvariant()));
-            if (!IsWithin(text, end))
+            if (pieces.Count == MostPieces || !IsWithin(text, end))
             {
                 break;
             }
@@ -274,29 +167,12 @@ public static partial class SearchText
         : piece.AsSpan().ContainsAnyExceptInRange('0', '9') ? SearchItemKind.Name
         : SearchItemKind.Number;
 
-    // A hyphen with a letter or digit behind it.
-    private static bool IsWithin(string text, int at) => at + 1 < text.Length && text[at] is '-' or '_' && IsLetter(text[at + 1]);
+    /// <summary>Whether a hyphen with a letter or digit behind it stands there.</summary>
+    internal static bool IsWithin(string text, int at) => at + 1 < text.Length && text[at] is '-' or '_' && IsLetter(text[at + 1]);
 
-    // Zeros before a number say nothing: 0007 is 7.
-    private static string Canonical(string piece) =>
+    /// <summary>A name without the zeros before its numbers, which say nothing: 0007 is 7.</summary>
+    internal static string Canonical(string piece) =>
         piece.Contains('0', StringComparison.Ordinal) ? LeadingZeros().Replace(piece, string.Empty) : piece;
-
-    private static string PlainNumber(string number)
-    {
-        var point = number.IndexOf('.', StringComparison.Ordinal);
-        var whole = (point < 0 ? number : number[..point]).TrimStart('0');
-        var rest = point < 0 ? string.Empty : number[(point + 1)..].TrimEnd('0');
-        return (whole.Length == 0 ? "0" : whole) + (rest.Length == 0 ? string.Empty : "." + rest);
-    }
-
-    [GeneratedRegex("\\G(?<w>[0-9]+)(?<l>[A-Za-z\u03A9])(?<f>[0-9]+)( ?(?<u>[A-Za-z\u03A9]+))?" + End, Options, Patience)]
-    private static partial Regex Code();
-
-    [GeneratedRegex("\\G([0-9]+(\\.[0-9]+)?|\\.[0-9]+)", Options, Patience)]
-    private static partial Regex Figure();
-
-    [GeneratedRegex("\\G ?(?<u>\u00B0C|%|\u2030|[A-Za-z\u03A9]+)" + End, Options, Patience)]
-    private static partial Regex UnitBehind();
 
     [GeneratedRegex("(?<![0-9])0+(?=[0-9])", Options, Patience)]
     private static partial Regex LeadingZeros();

@@ -21,8 +21,8 @@ public static class UnitSpellings
 
     private const string Letters = "LRr\u03A9\u2126KkMGTpnu\u00B5\u03BCmFVA";
 
-    /// <summary>All units in the order of the dimensions. One of two meanings stands once for each; one that is more than can be meant, such
-    /// as a gigametre, does not.</summary>
+    /// <summary>All units in the order of the dimensions. One of two meanings stands once for each; one that is more than can be meant,
+    /// such as a gigametre, does not.</summary>
     public static IReadOnlyList<SpelledUnit> Units { get; } = [.. Enum.GetValues<Dimension>().SelectMany(OfDimension)];
 
     /// <summary>All letters in the place of a decimal point, in the order of the dimensions.</summary>

@@ -351,6 +351,8 @@
       event.preventDefault();
       (next < 0 ? field : all[Math.min(next, all.length - 1)])?.focus();
     };
+    // Who comes to the field is about to search.
+    field.addEventListener("focus", () => whenSearching().catch(() => {}));
     field.addEventListener("input", () => {
       isOpening = false;
       ask("find", field.value);

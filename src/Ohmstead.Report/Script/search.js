@@ -52,6 +52,8 @@
   const figure = /[0-9]+(?:\.[0-9]+)?|\.[0-9]+/yu;
   const unitBehind = new RegExp(` ?(?<u>\u00b0C|%|\u2030|[A-Za-z\u03a9]+)${end}`, "yu");
 
+  const mostPieces = 8;
+
   const match = (pattern, text, at) => {
     pattern.lastIndex = at;
     return pattern.exec(text);
@@ -164,7 +166,7 @@
       for (;;) {
         pieces.push(canonical(small(match(run, text, stop)[0])));
         stop = run.lastIndex;
-        if (!(text[stop] === "-" || text[stop] === "_") || !letterAt(text, stop + 1)) {
+        if (pieces.length === mostPieces || !(text[stop] === "-" || text[stop] === "_") || !letterAt(text, stop + 1)) {
           break;
         }
         stop++;
@@ -297,9 +299,8 @@
         }
       }
     };
-    const clauseOf = async (tokens, isTypo) => {
+    const clauseOf = async (token, isTypo) => {
       const clause = { tokens: new Set(), pages: new Map() };
-      const [token] = tokens;
       for (const entry of await entries(index, token, false)) {
         add(clause, entry, 0);
       }
@@ -334,28 +335,29 @@
         const one = items[at];
         const next = items[at + 1];
         if (one.kind === "word" && (next?.kind === "number" || next?.kind === "name")) {
-          const joined = await clauseOf([/^[0-9]/u.test(next.token) ? one.token + next.token : `${one.token}-${next.token}`], false);
+          const joined = await clauseOf(/^[0-9]/u.test(next.token) ? one.token + next.token : `${one.token}-${next.token}`, false);
           if (joined.pages.size > 0) {
             clauses.push(joined);
             at++;
             continue;
           }
         }
-        const meanings = [];
-        for (const tokens of one.asked.map(kept).filter(tokens => tokens.length > 0)) {
-          const all = [];
-          for (const token of tokens) {
-            all.push(await clauseOf([token], isTypo));
-          }
-          meanings.push(all);
-        }
+        const meanings = one.asked.map(kept).filter(tokens => tokens.length > 0);
+        const of = async tokens => Promise.all(tokens.map(token => clauseOf(token, isTypo)));
         if (one.kind === "quantity") {
-          const single = union(meanings.filter(all => all.length === 1).flat());
-          const apart = meanings.find(all => all.length > 1);
-          clauses.push(...single.pages.size === 0 && apart ? apart : [single]);
-        } else if (meanings.length > 0) {
-          clauses.push(...meanings.find(all => all.every(clause => clause.pages.size > 0)) ?? meanings.at(-1));
+          const single = union((await Promise.all(meanings.filter(tokens => tokens.length === 1).map(of))).flat());
+          const apart = meanings.find(tokens => tokens.length > 1);
+          clauses.push(...single.pages.size === 0 && apart ? await of(apart) : [single]);
+          continue;
         }
+        let held = [];
+        for (const tokens of meanings) {
+          held = await of(tokens);
+          if (held.every(clause => clause.pages.size > 0)) {
+            break;
+          }
+        }
+        clauses.push(...held);
       }
       return clauses;
     };
@@ -455,6 +457,8 @@
     }
     const tokens = items.flatMap(one => one.asked[0].filter(token => !stops.has(token)));
     const named = { whole: new Set(), parts: new Set() };
+    // Asked for at once, so that one file need not wait for the other.
+    [...tokens, `!${tokens.join("_")}`].forEach(token => load(`w${Math.max(0, placeIn(index.words, token)) + 1}`).catch(() => {}));
     const seek = finder(ready);
     let clauses = await seek(items, false);
     // Pages that are called what was asked, with a space or without; and those that a name among other words means.

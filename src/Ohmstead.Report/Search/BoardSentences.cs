@@ -11,8 +11,8 @@ using Ohmstead.Report.Markdown;
 
 namespace Ohmstead.Report.Search;
 
-/// <summary>A board as it is found: why it is in its state, what can hurt, what it waits for, what it is, what was seen and done, the story,
-/// its own parts, and what was read.</summary>
+/// <summary>A board as it is found: why it is in its state, what can hurt, what it waits for, what it is, what was seen and done, the
+/// story, its own parts, and what was read.</summary>
 public sealed class BoardSentences
 {
     private readonly SentenceList said = new();

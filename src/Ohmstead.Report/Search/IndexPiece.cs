@@ -18,6 +18,9 @@ internal sealed class IndexPiece(IReportFiles files, string kind, string separat
     private readonly PageBuffer file = new();
     private int count;
 
+    /// <summary>Whether what comes again is written once; lists of words gain little by it.</summary>
+    public bool IsPacked { get; init; }
+
     /// <summary>Where an entry is written.</summary>
     public PageBuffer Buffer => entries;
 
@@ -43,7 +46,9 @@ internal sealed class IndexPiece(IReportFiles files, string kind, string separat
         {
             var name = string.Create(CultureInfo.InvariantCulture, $"{kind}{count}");
             Start(file, name);
-            Pack(PackedText.Of(Encoding.UTF8.GetString(entries.Written)));
+            var text = Encoding.UTF8.GetString(entries.Written);
+            var packed = IsPacked ? PackedText.Of(text) : PackedText.AsIs(text);
+            Write(packed);
             file.Append(";\n"u8);
             files.Put($"search/{name}.js", file.Written);
             entries.Clear();
@@ -67,7 +72,7 @@ internal sealed class IndexPiece(IReportFiles files, string kind, string separat
     }
 
     // The text first, then what its signs stand for.
-    private void Pack(PackedText packed)
+    private void Write(PackedText packed)
     {
         using var json = new Utf8JsonWriter(file, Layout);
         json.WriteStartArray();

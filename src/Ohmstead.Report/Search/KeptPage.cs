@@ -80,9 +80,9 @@ internal static class KeptPage
     {
         using var json = new Utf8JsonWriter(buffer, Layout);
         json.WriteStartArray();
-        json.WriteStringValue(VisibleText.Escape(page.Name));
-        json.WriteStringValue(VisibleText.Escape(page.Title));
-        json.WriteStringValue(VisibleText.Escape(page.About));
+        json.WriteStringValue(SentenceList.Short(page.Name));
+        json.WriteStringValue(SentenceList.Short(page.Title));
+        json.WriteStringValue(SentenceList.Short(page.About));
         json.WriteStringValue(page.Address.Encoded);
         var places = new Dictionary<(string Head, string Anchor), int>();
         foreach (var sentence in page.Sentences)
@@ -155,7 +155,7 @@ internal static class KeptPage
 
         foreach (var name in page.AlsoCalled.Append(page.Name).Append(page.Title))
         {
-            held.TryAdd(SearchText.Name(VisibleText.Escape(name)), [0]);
+            held.TryAdd(SearchText.Name(SentenceList.Short(name)), [0]);
         }
 
         return held;

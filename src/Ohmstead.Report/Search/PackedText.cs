@@ -18,7 +18,7 @@ internal sealed class PackedText
 
     private const int LongestPiece = 60;
     private const int ShortestPiece = 4;
-    private const int MostWords = 5;
+    private const int MostWords = 4;
 
     private PackedText(IReadOnlyList<string> pieces, string text) => (Pieces, Text) = (pieces, text);
 
@@ -60,6 +60,9 @@ internal sealed class PackedText
 
         return new(pieces, packed.ToString());
     }
+
+    /// <summary>A text that stays as it is.</summary>
+    public static PackedText AsIs(string text) => new([], text);
 
     private static List<int> WordEnds(string text)
     {

@@ -1,6 +1,4 @@
 using System.Text.Json;
-using Ohmstead.Assessment.Searching;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
@@ -8,9 +6,9 @@ namespace Ohmstead.Report.Search;
 
 /// <summary>What the search of the pages looks through, in pieces of which a query loads a few.</summary>
 /// <remarks>
-/// <c>search/index.js</c> says what each piece begins with; each is packed (<see cref="PackedText"/>). <c>search/w*.js</c> hold the tokens in order, each with the pages and sentences
-/// that have it; <c>search/p*.js</c> the pages, what presses most first; <c>search/s*.js</c> the words by length, for slips of typing. Pages
-/// are meant by their place. Nothing in the texts can end a script or hide in one.
+/// <c>search/index.js</c> says what each piece begins with. <c>search/w*.js</c> hold the tokens in order, each with the pages and sentences
+/// that have it; <c>search/p*.js</c> the pages, what presses most first; <c>search/s*.js</c> the words by length, for slips of typing.
+/// Pages are meant by their place. Nothing in the texts can end a script or hide in one.
 /// </remarks>
 internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadOnlyList<IndexedPage> pages)
 {
@@ -64,7 +62,7 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
         using var kept = new PageBuffer();
         var last = new int[numbers];
         var ends = new int[numbers];
-        using (var piece = new IndexPiece(files, "p", ",", BytesOfPages))
+        using (var piece = new IndexPiece(files, "p", ",", BytesOfPages) { IsPacked = true })
         {
             for (var page = 0; page < pages.Count; page++)
             {
@@ -229,58 +227,5 @@ internal sealed class SearchIndex(IReportFiles files, ISearchStore store, IReadO
         }
 
         return length;
-    }
-}
-
-/// <summary>What the script needs to take a query apart as <see cref="SearchText"/> does.</summary>
-internal static class SearchTables
-{
-    /// <summary>Writes the tables.</summary>
-    public static void Write(Utf8JsonWriter json)
-    {
-        json.WriteStartArray("stops");
-        foreach (var word in SearchText.Stops)
-        {
-            json.WriteStringValue(word);
-        }
-
-        json.WriteEndArray();
-        json.WriteStartObject("plain");
-        foreach (var (written, plain) in PlainLetters.Table.OrderBy(pair => pair.Key))
-        {
-            json.WriteString(written.ToString(), plain);
-        }
-
-        json.WriteEndObject();
-        json.WriteStartArray("units");
-        foreach (var unit in UnitSpellings.Units.Where(unit => PlainLetters.Of(unit.Spelling) == unit.Spelling))
-        {
-            json.WriteStartArray();
-            json.WriteStringValue(unit.Spelling);
-            json.WriteStringValue(SearchUnits.Sign(unit.Dimension));
-            json.WriteNumberValue(unit.Power);
-            json.WriteNumberValue(unit.Multiplier);
-            json.WriteEndArray();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartArray("codes");
-        foreach (var code in UnitSpellings.Codes)
-        {
-            json.WriteStartArray();
-            json.WriteStringValue(code.Letter.ToString());
-            json.WriteStringValue(SearchUnits.Sign(code.Dimension));
-            json.WriteNumberValue(code.Power);
-            json.WriteEndArray();
-        }
-
-        json.WriteEndArray();
-        json.WriteStartObject("most");
-        foreach (var dimension in Enum.GetValues<Dimension>())
-        {
-            json.WriteNumber(SearchUnits.Sign(dimension), UnitSpellings.Most(dimension));
-        }
-
-        json.WriteEndObject();
     }
 }

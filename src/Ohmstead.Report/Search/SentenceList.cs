@@ -27,7 +27,7 @@ internal sealed class SentenceList
             return;
         }
 
-        var line = string.Join(' ', VisibleText.Escape(text).Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
+        var line = OneLine(text);
         while (line.Length > Longest && sentences.Count < Most - 1)
         {
             var end = Cut(line);
@@ -42,7 +42,7 @@ internal sealed class SentenceList
     public void AddStory(ElementId? anchor, string text)
     {
         var from = 0;
-        for (var at = 1; at < text.Length - 1; at++)
+        for (var at = 1; at < text.Length - 1 && sentences.Count < Most; at++)
         {
             if (
                 char.IsWhiteSpace(text[at])
@@ -57,6 +57,18 @@ internal sealed class SentenceList
 
         Add(anchor, text[from..]);
     }
+
+    /// <summary>A name or title as it stands in a list.</summary>
+    public static string Short(string text) => OneLine(text) is { Length: > Longest } line ? line[..Cut(line)] : OneLine(text);
+
+    // Of a text without end only what can be kept is looked at.
+    private static string OneLine(string text) =>
+        string.Join(
+            ' ',
+            VisibleText
+                .Escape(text.Length > Most * Longest ? text[..(Most * Longest)] : text)
+                .Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries)
+        );
 
     // Between two words where there are any, and never within a character.
     private static int Cut(string line)

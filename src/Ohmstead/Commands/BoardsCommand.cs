@@ -13,7 +13,8 @@ namespace Ohmstead.Commands;
 internal sealed class BoardsCommand(Terminal terminal)
 {
     private const string About = """
-        List the boards: the state of each, why, and what to do next. Words narrow the list to boards that are told with all of them.
+        List the boards: the state of each, why, and what to do next. Words narrow the list to boards that are told with all of them;
+        they are read as the search of the pages reads them: sp 7 is SP-0007, four letters or more may be the start of a word.
 
         Examples:
           ohmstead boards --in records                                  what presses most first
