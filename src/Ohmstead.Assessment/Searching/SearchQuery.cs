@@ -19,14 +19,14 @@ public sealed class SearchQuery
     public static SearchQuery Of(string text)
     {
         var items = SearchText.Read(text);
-        var clauses = ImmutableArray.CreateBuilder<ImmutableArray<ImmutableArray<string>>>();
+        var taken = ImmutableArray.CreateBuilder<ImmutableArray<ImmutableArray<string>>>();
         for (var at = 0; at < items.Count; at++)
         {
             var (item, next) = (items[at], at + 1 < items.Count ? items[at + 1] : default);
             if (item.Kind == SearchItemKind.Word && next.Kind is SearchItemKind.Number or SearchItemKind.Name)
             {
                 // sp 7 may be SP-0007.
-                clauses.Add([
+                taken.Add([
                     [SearchText.Joined(item.Token, next.Token)],
                     [item.Token, next.Token],
                 ]);
@@ -34,11 +34,11 @@ public sealed class SearchQuery
             }
             else if (item.Asked.Select(Telling).Where(tokens => tokens.Length > 0).ToImmutableArray() is { Length: > 0 } meanings)
             {
-                clauses.Add(meanings);
+                taken.Add(meanings);
             }
         }
 
-        return new(clauses.ToImmutable(), string.IsNullOrWhiteSpace(text));
+        return new(taken.ToImmutable(), string.IsNullOrWhiteSpace(text));
     }
 
     /// <summary>Whether texts that are told together hold all that is looked for.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;

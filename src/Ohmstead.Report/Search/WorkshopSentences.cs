@@ -1,7 +1,6 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
