@@ -23,7 +23,11 @@ public sealed class SearchQuery
         for (var at = 0; at < items.Count; at++)
         {
             var (item, next) = (items[at], at + 1 < items.Count ? items[at + 1] : default);
-            if (item.Kind == SearchItemKind.Word && next.Kind is SearchItemKind.Number or SearchItemKind.Name)
+            if (
+                item.Kind == SearchItemKind.Word
+                && !SearchText.IsStop(item.Token)
+                && next.Kind is SearchItemKind.Number or SearchItemKind.Name
+            )
             {
                 // sp 7 may be SP-0007.
                 taken.Add([

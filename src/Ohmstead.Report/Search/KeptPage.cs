@@ -136,10 +136,10 @@ internal static class KeptPage
             var sentence = page.Sentences[place];
             if (!heads.TryGetValue(sentence.Head, out var head))
             {
-                heads[sentence.Head] = head = [.. Tokens(VisibleText.Escape(sentence.Head))];
+                heads[sentence.Head] = head = [.. TokensOf(VisibleText.Escape(sentence.Head))];
             }
 
-            foreach (var token in head.Concat(Tokens(sentence.Text)))
+            foreach (var token in head.Concat(TokensOf(sentence.Text)))
             {
                 if (!held.TryGetValue(token, out var places))
                 {
@@ -161,7 +161,7 @@ internal static class KeptPage
         return held;
     }
 
-    private static IEnumerable<string> Tokens(string text) =>
+    private static IEnumerable<string> TokensOf(string text) =>
         SearchText.Read(text).SelectMany(item => item.Held).Where(token => !SearchText.IsStop(token));
 
     // Each sentence by how many lie between it and the one before: A for none, Z for twenty-five and more to come.

@@ -16,6 +16,7 @@ public sealed class SearchQueryTests
     [InlineData("470 µF", false)]
     [InlineData("9 May 2026", true)]
     [InlineData("the unit", true)]
+    [InlineData("the 7", true)]
     [InlineData("the", false)]
     [InlineData("eleprinter", false)]
     [InlineData("", true)]
