@@ -37,8 +37,7 @@ public sealed class QueryTests(ReportFixture report)
     [Fact]
     public async Task What_a_person_looks_for_is_among_the_first_five_that_are_found()
     {
-        var lines = System
-            .IO.File.ReadAllLines(Path.Combine(Repository.Root, File))
+        var lines = (await System.IO.File.ReadAllLinesAsync(Path.Combine(Repository.Root, File), TestContext.Current.CancellationToken))
             .Where(line => line.Length > 0 && line[0] != '#')
             .ToArray();
         var asked = lines.Select(line => line.Split(" => ")).ToArray();
@@ -77,7 +76,7 @@ public sealed class QueryTests(ReportFixture report)
                 .Where(file => Path.GetExtension(file) is ".md" or ".yaml" or ".csv")
                 .Order(StringComparer.Ordinal)
                 .SelectMany(System.IO.File.ReadLines),
-            .. System.IO.File.ReadLines(Path.Combine(Repository.Root, File)),
+            .. await System.IO.File.ReadAllLinesAsync(Path.Combine(Repository.Root, File), TestContext.Current.CancellationToken),
             .. Odd,
         ];
         await using var view = await report.ViewAsync(scripts: true);

@@ -4,7 +4,6 @@ using Ohmstead.Collections;
 using Ohmstead.Records.Editing;
 using Ohmstead.Records.Editing.Edits;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 using Ohmstead.Running;

@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Output.Changes;
-using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Comparing;
 
