@@ -59,16 +59,18 @@ internal sealed partial class BlockTrouble
             _ when Says("sequence entries are not allowed") => Syntax(
                 at,
                 1,
-                "a list cannot begin on the line of its key; expected the first - on a line of its own",
                 RestOfLine(at).Length == 1
-                    ? "leave the key out when nothing is known, or write the value in quotes"
-                    : "begin a new line before the -"
+                    ? "a dash alone is no value"
+                    : "a list cannot begin on the line of its key; expected the first - on a line of its own",
+                RestOfLine(at).Length == 1 ? $"leave {KeyOfLine()} out when it is not known" : "begin a new line before the -"
             ),
             _ when Says("keys are not allowed") => Syntax(
                 at,
                 1,
-                "a value cannot begin with ? and a space",
-                $"{InQuotes()}, or leave the key out when nothing is known"
+                RestOfLine(at).Length == 1 ? "a question mark alone is no value" : "a value cannot begin with ? and a space",
+                RestOfLine(at).Length == 1
+                    ? $"leave {KeyOfLine()} out when it is not known; a note may say why"
+                    : $"{InQuotes()}, or leave the key out when nothing is known"
             ),
             _ when Says("block scalar") => AtBlock(),
             _ when Says("comment") => Syntax(
@@ -80,6 +82,13 @@ internal sealed partial class BlockTrouble
             _ when Says("node content") => Syntax(at, 1, $"a value cannot begin with {Letter()}", InQuotes()),
             _ => null,
         };
+
+    private string KeyOfLine()
+    {
+        var content = slice.Source.Line(line).Trim();
+        var key = content[..Math.Max(content.IndexOf(':'), 0)].TrimStart("- ").Trim();
+        return key.Length is > 0 and <= 60 ? key.ToString() : "the key";
+    }
 
     private Finding? TableRow()
     {
@@ -173,7 +182,7 @@ internal sealed partial class BlockTrouble
             mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
                 : mark is '"' or '\''
                     ? $"write {(mark == '"' ? "\\\" for a quote inside double" : "'' for an apostrophe inside single")} quotes"
-                : LineCures.WithQuotedValue(slice.Source.Line(line)) is { } quoted ? $"write {quoted}, or move the {mark} behind it"
+                : LineCures.WithQuotedValue(slice.Source.Line(line)) is { } quoted ? $"write {quoted}"
                 : $"move the {mark} behind it"
         );
     }

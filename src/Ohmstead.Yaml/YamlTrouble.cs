@@ -211,6 +211,11 @@ internal sealed class YamlTrouble
             return fault;
         }
 
+        if ((Says("wrong indentation") || Says("end of stream")) && OpenQuote.Explain(slice, context, quote) is { } open)
+        {
+            return open;
+        }
+
         if (Says("wrong indentation"))
         {
             var line = slice.Source.LineAt(to).ToString(CultureInfo.InvariantCulture);

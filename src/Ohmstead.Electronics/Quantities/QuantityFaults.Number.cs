@@ -6,6 +6,8 @@ internal static partial class QuantityFaults
     /// <summary>The number cannot begin, or cannot go on after its point, at the index.</summary>
     private static Parsed<Quantity> Number(ReadOnlySpan<char> text, int index, Dimension expected)
     {
+        if (text is "-" or "–" or "—" or "−" or "‑" or "―")
+            return Fault(ParseFaultKind.NotUnderstood, 0, 1, $"'{text}' is a dash and no value, expected {Expected(expected)}");
         if (LookAlike(text, expected, out var fault))
             return fault;
         if (char.IsWhiteSpace(text[0]))
@@ -62,7 +64,7 @@ internal static partial class QuantityFaults
         {
             "nan" => "not a number",
             "inf" or "-inf" or "infinity" or "-infinity" or "∞" or "-∞" => "infinite",
-            "ol" or "o.l" or "over" or "open" or "short" or "shorted" or "-" or "--" => "a state of the meter or the part, not a value",
+            "ol" or "o.l" or "over" or "open" or "short" or "shorted" or "--" => "a state of the meter or the part, not a value",
             _ => "",
         };
         return why.Length > 0;

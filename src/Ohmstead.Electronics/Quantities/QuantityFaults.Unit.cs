@@ -216,9 +216,7 @@ internal static partial class QuantityFaults
                 text.Length,
                 code,
                 expected,
-                expected is Dimension.Capacitance
-                    ? Offer(expected, $"{number}.{unit[1..]} pF", $"{number}.{unit[1..]} nF", $"{number}.{unit[1..]} µF")
-                    : null
+                expected is Dimension.Capacitance ? Farads(number, unit) : null
             );
         if (unit is ['-', >= '0' and <= '9', ..])
             return Range(text, number, unit[1..].ToString(), expected);
@@ -236,6 +234,13 @@ internal static partial class QuantityFaults
             )
             : Unknown(unitStart, unit, number, expected);
     }
+
+    // The code of a resistor on a capacitor: 2k2 is two thousand two hundred of what is printed there, 2R2 is 2.2 of it.
+    private static string? Farads(string number, ReadOnlySpan<char> code) =>
+        code[0] is 'R' ? Offer(Dimension.Capacitance, $"{number}.{code[1..]} pF", $"{number}.{code[1..]} nF", $"{number}.{code[1..]} µF")
+        : code[0] is 'k' or 'K' && code.Length <= 4
+            ? Offer(Dimension.Capacitance, $"{number}{code[1..].ToString().PadRight(3, '0')} pF", $"{number}{code[1..].ToString().PadRight(3, '0')} µF")
+        : null;
 
     private static Parsed<Quantity> Unknown(int unitStart, ReadOnlySpan<char> unit, string number, Dimension expected)
     {

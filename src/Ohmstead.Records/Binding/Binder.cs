@@ -42,8 +42,8 @@ public sealed class Binder(string path)
                 Report(
                     RecordChecks.ValueMissing,
                     scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot,
-                    $"nothing stands behind '{entry.Key}', expected a value such as {shape.KeyAt(place).Example}",
-                    $"write {entry.Key}: {shape.KeyAt(place).Example}, or leave the key out"
+                    $"nothing stands behind '{entry.Key}'",
+                    MissingValue.Next(shape.KeyAt(place))
                 );
             }
         }
@@ -58,6 +58,9 @@ public sealed class Binder(string path)
 
         return new Fields(this, shape, node, places);
     }
+
+    /// <summary>The path of the file from the root of the collection.</summary>
+    internal string Path => path;
 
     /// <summary>Reports a finding of severity error.</summary>
     public void Report(string check, Spot spot, string message, string? nextStep) =>
@@ -120,6 +123,12 @@ public sealed class Binder(string path)
             return LooseWords.Report(this, shape, node, at);
         }
 
+        if (DoubtfulWords.Key(entry.Key, shape) is { } doubtful)
+        {
+            Report(RecordChecks.KeyUnknown, entry.KeySpot, $"'{Shown(entry.Key)}' is no key of the {shape.Name}", doubtful);
+            return at;
+        }
+
         var near = FamiliarWords.Key(entry.Key, shape);
         near ??= entry.Value is ScalarNode value ? FamiliarWords.KeyOf(entry.Key, value.Text, shape) : null;
         var next =
@@ -142,7 +151,9 @@ public sealed class Binder(string path)
             : null;
 
     private static string? OtherPlaceOf(MappingEntry entry, Shape shape) =>
-        OtherPlace.Inside(shape, entry.Key) is { } under ? $"move it into an item of {under.Name}:, beside its date" : null;
+        OtherPlace.Inside(shape, entry.Key) is { } under ? $"move it into the {under.Inner!.Name} of the day that it belongs to, in {under.Name}: beside its date; where that day has none, "
+                + $"begin a new {under.Inner.Name}"
+            : null;
 
     /// <summary>A text as a message shows it: its beginning, where it is long.</summary>
     internal static string Shown(string text) => text.Length <= 60 ? text : text[..60] + "…";

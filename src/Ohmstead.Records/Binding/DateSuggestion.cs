@@ -24,7 +24,7 @@ internal static partial class DateSuggestion
         {
             return (
                 "is a decade; a year is expected",
-                $"write the likeliest year, such as {decade.Groups["ten"].Value}5, and the decade in note"
+                $"write \"{decade.Value}\" in note and leave the key out, or write a year for which there is evidence"
             );
         }
 
@@ -33,14 +33,25 @@ internal static partial class DateSuggestion
             return ("is more than one year; one is expected", $"write {range.Groups["year"].Value}, and the rest in note");
         }
 
+        if (Week().Match(plain) is { Success: true } week)
+        {
+            return OfWeek(week);
+        }
+
+        var first = YearFirst().Match(plain);
         var day =
-            YearFirst().Match(plain) is { Success: true } first
+            first.Success
                 ? Iso(first.Groups["y"].Value, first.Groups["m"].Value, first.Groups["d"].Value)
             : DayName().Match(plain) is { Success: true } named
                 ? Iso(named.Groups["y"].Value, Month(named.Groups["m"].Value), named.Groups["d"].Value)
             : NameDay().Match(plain) is { Success: true } name
                 ? Iso(name.Groups["y"].Value, Month(name.Groups["m"].Value), name.Groups["d"].Value)
             : null;
+        if (day is not null && first.Groups["time"] is { Success: true, Value: var time })
+        {
+            return ("has a time, and a date here has none", $"write {day}, and {time} in note");
+        }
+
         if (day is not null)
         {
             return ("is no ISO date", $"write {day}");
@@ -59,6 +70,21 @@ internal static partial class DateSuggestion
     // 1976-78 are years; 2008/09 may be a month, and 1976-13 is nothing.
     private static bool IsLater(ReadOnlySpan<char> year, ReadOnlySpan<char> end) =>
         end.Length == year.Length || (Number(end) > 12 && Number(end) > Number(year[^end.Length..]));
+
+    private static (string Found, string Next)? OfWeek(Match week)
+    {
+        var (year, number) = (Number(week.Groups["y"].ValueSpan), Number(week.Groups["w"].ValueSpan));
+        if (number < 1 || number > ISOWeek.GetWeeksInYear(year))
+        {
+            return null;
+        }
+
+        var monday = DateOnly.FromDateTime(ISOWeek.ToDateTime(year, number, DayOfWeek.Monday));
+        return (
+            string.Create(CultureInfo.InvariantCulture, $"is a week, from {monday:yyyy-MM-dd} to {monday.AddDays(6):yyyy-MM-dd}"),
+            "write the day that it was"
+        );
+    }
 
     private static int Number(ReadOnlySpan<char> digits) => int.Parse(digits, NumberStyles.None, CultureInfo.InvariantCulture);
 
@@ -104,11 +130,14 @@ internal static partial class DateSuggestion
     private static partial Regex Range();
 
     [GeneratedRegex(
-        @"^(?<y>(?:19|20)\d\d)[-/. ]?(?<m>\d\d?)(?:[-/. ]?(?<d>\d\d?))?(?:[T ]+\d\d?:\d\d.*)?$",
+        @"^(?<y>(?:19|20)\d\d)[-/. ]?(?<m>\d\d?)(?:[-/. ]?(?<d>\d\d?))?(?:[T ]+(?<time>\d\d?:\d\d.*))?$",
         RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture,
         1000
     )]
     private static partial Regex YearFirst();
+
+    [GeneratedRegex(@"^(?<y>(?:19|20)\d\d)-?W(?<w>\d\d)$", RegexOptions.CultureInvariant | RegexOptions.ExplicitCapture, 1000)]
+    private static partial Regex Week();
 
     [GeneratedRegex(
         @"^(?:(?<d>\d\d?)(?:st|nd|rd|th)?\.?[- ])?(?<m>jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*"

@@ -15,7 +15,7 @@ public static class DateText
     {
         var rough = ParseRough(text);
         return !rough.Is(out var date, out var fault) ? Parsed<DateOnly>.Failed(fault)
-            : date.Day is null ? Failed(text, $"'{text}' names no day, a whole date is expected", "write year, month and day: 2026-03-14")
+            : date.Day is null ? Failed(text, $"'{text}' names no day, a whole date is expected", DayOf(date))
             : Parsed<DateOnly>.From(date.Earliest);
     }
 
@@ -54,14 +54,22 @@ public static class DateText
         Fault(
             text,
             ParseFaultKind.OutOfRange,
-            $"there is no such day as '{text}'",
             month is < 1 or > 12
-                ? "write year, month and day in that order, with a month from 01 to 12"
+                ? $"there is no such day as '{text}'"
                 : string.Create(
                     CultureInfo.InvariantCulture,
-                    $"write a day from {year}-{month:00}-01 to {year}-{month:00}-{DateTime.DaysInMonth(year, month):00}"
-                )
+                    $"there is no such day as '{text}': {Month(month)} {year} has {DateTime.DaysInMonth(year, month)} days"
+                ),
+            month is < 1 or > 12 ? "write year, month and day in that order, with a month from 01 to 12" : "write the day that it was"
         );
+
+    private static string Month(int month) => CultureInfo.InvariantCulture.DateTimeFormat.GetMonthName(month);
+
+    // A form and no day: a day that stands in a message is copied.
+    private static string DayOf(RoughDate date) =>
+        date.Month is { } month
+            ? string.Create(CultureInfo.InvariantCulture, $"write the day too: {date.Year}-{month:00}- and two digits")
+            : string.Create(CultureInfo.InvariantCulture, $"write month and day too: {date.Year}- and two digits, a hyphen and two digits");
 
     private static bool IsDigits(string text, int length) => text.Length == length && text.All(char.IsAsciiDigit);
 
@@ -90,7 +98,7 @@ public static class DateText
                 return Fault(
                     text,
                     ParseFaultKind.Ambiguous,
-                    $"'{Excerpt(text)}' {what}, an ISO date is expected",
+                    $"'{Excerpt(text)}' {what}",
                     $"write {string.Join(" or ", readings)}"
                 );
             }
@@ -106,7 +114,7 @@ public static class DateText
             text,
             ParseFaultKind.NotUnderstood,
             $"'{Excerpt(text)}' is no ISO date",
-            "write the day itself as 2026-03-14, with two digits for month and day and no time"
+            "write the day itself in the form YYYY-MM-DD, in digits and without a time"
         );
     }
 

@@ -91,7 +91,7 @@ public sealed class Fields
                 RecordChecks.NameUnusable,
                 SpotOf(scalar),
                 $"'{Binder.Shown(scalar.Text)}' cannot be a {key}: {why}",
-                UsableName.For(key, scalar.Text) ?? "use letters, digits and - + . _ only"
+                UsableName.For(key, scalar.Text, binder.Path) ?? "use letters, digits and - + . _ only"
             );
             return null;
         }
@@ -418,7 +418,7 @@ public sealed class Fields
             RecordChecks.KeyUnknown,
             found.Entries.First(entry => inner.PlaceOf(entry.Key) < 0).KeySpot,
             $"this is a {right.Inner!.Name}, and stands under '{key}'",
-            $"move it under {right.Name}:"
+            OtherPlace.Step(shape, mapping, right)
         );
 
     private static Spot SpotOf(ScalarNode scalar) => scalar.Spot;
@@ -496,6 +496,12 @@ public sealed class Fields
             return;
         }
 
+        if (DoubtfulWords.Word(scalar.Text, key) is { } doubtful)
+        {
+            binder.Report(RecordChecks.WordUnknown, SpotOf(scalar), $"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", doubtful);
+            return;
+        }
+
         var near = FamiliarWords.Word(scalar.Text, key.Words);
         binder.Report(
             RecordChecks.WordUnknown,
@@ -515,11 +521,12 @@ public sealed class Fields
         var end = Math.Min(start + fault.Length, scalar.Text.Length);
         var (before, length) = (CodePoints(scalar.Text.AsSpan(0, start)), CodePoints(scalar.Text.AsSpan(start, end - start)));
         var isExact = scalar.Style == ScalarWriting.Plain && before + length <= scalar.Spot.Length;
+        var key = shape.KeyAt(place);
         binder.Report(
             check,
             isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
-            fault.Message,
-            ValueStep.For(shape, shape.KeyAt(place), scalar.Text, fault)
+            ValueStep.Cause(key, scalar.Text) ?? fault.Message,
+            ValueStep.For(shape, key, scalar.Text, fault)
         );
     }
 

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 
@@ -21,6 +22,28 @@ internal static class OtherPlace
             && inner.Keys.Where(needed => needed.IsNeeded).All(needed => item.Entries.Any(entry => entry.Key == needed.Name))
         );
     }
+
+    /// <summary>What to do with an item that belongs in another list of the same mapping: another visit may have such a list too, and
+    /// is of another day.</summary>
+    /// <param name="outer">The shape of the mapping.</param>
+    /// <param name="mapping">The mapping that holds the item.</param>
+    /// <param name="right">The list where the item belongs.</param>
+    internal static string Step(Shape outer, MappingNode mapping, Key right)
+    {
+        var date = mapping.Entries.FirstOrDefault(entry => entry.Key == "date").Value is ScalarNode { Text: var day } ? $" of {day}" : string.Empty;
+        var called = $"the same {outer.Name}{date}";
+        var there = mapping.Entries.FirstOrDefault(entry => entry.Key == right.Name);
+        return there.Key is not null
+                ? string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"move it under {right.Name}: of {called}, which stands on line {there.KeySpot.Line}"
+                )
+            : mapping.IsFlow ? $"move it under {right.Name}: of {called}, which has none yet"
+            : $"move it under {right.Name}: of {called}, which has none yet: write \"{Indented(mapping, right)}\" at its end";
+    }
+
+    private static string Indented(MappingNode mapping, Key key) =>
+        $"{new string(' ', Math.Clamp(mapping.Entries[0].KeySpot.Column - 1, 0, 40))}{key.Name}:";
 
     /// <summary>The list inside which a key belongs that stands one level too high, such as readings outside a visit; null when none
     /// has it.</summary>

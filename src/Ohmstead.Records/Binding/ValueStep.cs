@@ -9,6 +9,14 @@ internal static class ValueStep
 {
     private static readonly string[] PeakToPeak = ["pp", "p-p", "pk-pk", "p/p", "peak-to-peak"];
 
+    private static readonly string[] MeanSquare = ["rms", "r.m.s.", "r.m.s", "eff", "eff."];
+
+    /// <summary>What is wrong, where the key tells it better than the text alone; null where the text does.</summary>
+    internal static string? Cause(Key key, string text) =>
+        AskedPeakToPeak(key) && IsMeanSquare(text) ? $"'{text}' is an r.m.s. figure, and {key.Name} is peak to peak"
+        : AskedPeakToPeak(key) && IsPeakToPeak(text) ? $"a {key.Name} is peak to peak by itself, so nothing says it behind the unit"
+        : null;
+
     /// <summary>The next step of a fault.</summary>
     internal static string For(Shape shape, Key key, string text, ParseFault fault)
     {
@@ -19,18 +27,38 @@ internal static class ValueStep
 
         if (fault.Kind == ParseFaultKind.WrongDimension && Elsewhere(shape, key, text) is { } other)
         {
-            return $"write {other}: {text} if it is one, else {fault.NextStep ?? $"a value such as {key.Example}"} behind {key.Name}";
+            return $"write {other}: {text} if it is one, else {key.Name}: "
+                + (fault.NextStep is { } meant ? $"{meant}, whichever is meant" : "with the figure that it is, in its own unit");
         }
 
-        if (IsPeakToPeak(text) && !key.Description.Contains("peak to peak", StringComparison.Ordinal))
+        if (AskedPeakToPeak(key) && IsMeanSquare(text))
+        {
+            return $"write {key.Name}: with the figure from peak to peak, or leave {key.Name} out and write \"{key.Name} {text}\" in note";
+        }
+
+        if (IsPeakToPeak(text) && !AskedPeakToPeak(key))
         {
             return $"write {key.Name} as it is asked, not peak to peak, such as {key.Name}: {key.Example}";
         }
 
         return fault.NextStep is { } written
-            ? StepOf(key, written)
+            ? StepOf(key, written) + Beside(text, fault)
             : TwoValues.Next(text, shape, key) ?? $"write it in the form {key.Name}: {key.Example}";
     }
+
+    // What the figure alone does not say any more.
+    private static string Beside(string text, ParseFault fault) =>
+        fault.Kind == ParseFaultKind.NotUnderstood && fault.Offset == 0 && fault.Length < text.Length && IsHedge(text[0])
+            ? ", and in note that it is approximate"
+        : fault.Kind == ParseFaultKind.Ambiguous && fault.Length == text.Length && text.IndexOf('-', StringComparison.Ordinal) > 0
+            ? ", and the other end in note"
+        : string.Empty;
+
+    private static bool IsHedge(char first) => first is '~' or '≈' || char.IsAsciiLetter(first);
+
+    private static bool AskedPeakToPeak(Key key) => key.Description.Contains("peak to peak", StringComparison.Ordinal);
+
+    private static bool IsMeanSquare(string text) => MeanSquare.Any(word => text.EndsWith(word, StringComparison.OrdinalIgnoreCase));
 
     private static bool IsPeakToPeak(string text) => PeakToPeak.Any(word => text.EndsWith(word, StringComparison.OrdinalIgnoreCase));
 

@@ -35,8 +35,10 @@ internal sealed partial class Session
             else
             {
                 Say(
-                    $"  {named} has nothing to measure against; what was read of it is said behind its name: {named} "
-                        + (KindAt(named) is null ? "pass" : "open")
+                    board.Board.Points.Any(point => point.Name.Value == named && point.Measures is PointMeasure.Result)
+                        ? $"  {named} is a test that passes or fails, and the result is missing; write {named} pass or {named} fail"
+                        : $"  {named} has nothing to measure against, and what was read of it is missing; write it behind the name, as in "
+                            + $"{named} pass, {named} fail{(KindAt(named) is null ? string.Empty : $", {named} open")}, or a value with its unit"
                 );
                 return true;
             }
@@ -77,7 +79,8 @@ internal sealed partial class Session
             var names = stops.Select(stop => stop.Name).Concat(board.Board.Places.Select(place => place.Part.Ref.Value));
             return empty
                 ? $"{word} is empty: what was there was taken out"
-                : Nearest.Told($"{id} has no part and no point '{word}'", Nearest.To(word, names));
+                : OtherRail.Told(board.Board, word, Nearest.To(word, names))
+                    ?? Nearest.Told($"{id} has no part and no point '{word}'", Nearest.To(word, names));
         }
 
         string[] known = [.. BenchWords.Alone, .. BenchWords.Begun, .. stops.Select(stop => stop.Name)];

@@ -96,6 +96,13 @@ internal sealed class AddCommand(Terminal terminal)
                     line["note"] = note;
                 }
 
+                if (Has(board.Board.Board, list, parsed.GetValue(name)!))
+                {
+                    var taken = $"{board.Board.Board.Id.Value} has {parsed.GetValue(name)} already; write another name";
+                    terminal.Error.WriteLine(Printable.Escape(taken));
+                    return ExitCode.Usage;
+                }
+
                 var item = FlowText.Mapping(shape.Keys.Select(key => (key.Name, line.GetValueOrDefault(key.Name))));
                 return new BenchEntry(terminal, run).Change(board, parsed.GetValue(options.Sure), parsed.GetValue(options.Trial), editor =>
                     (editor.Append(FileShapes.Board, list, item), item)
@@ -103,6 +110,15 @@ internal sealed class AddCommand(Terminal terminal)
             }));
         return command;
     }
+
+    // What the design lists may be listed again: then it differs on this board.
+    private static bool Has(BoardFile board, string list, string name) =>
+        list switch
+        {
+            "parts" => board.Parts.Any(part => part.Ref.Value == name),
+            "points" => board.Points.Any(point => point.Name.Value == name),
+            _ => false,
+        };
 
     private static Argument<string> Name(string name, string description) => new(name) { Description = description };
 

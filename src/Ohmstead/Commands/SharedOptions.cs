@@ -150,6 +150,12 @@ internal sealed class SharedOptions
             return day;
         }
 
+        if (text.Equals("today", StringComparison.OrdinalIgnoreCase) && result.Parent is OptionResult { Option.Name: "--on" })
+        {
+            result.AddError("'today' is no date; leave --on out when it was today");
+            return null;
+        }
+
         result.AddError(fault.NextStep is { } next ? $"{fault.Message}; {next}" : fault.Message);
         return null;
     }

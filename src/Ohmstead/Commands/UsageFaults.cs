@@ -87,8 +87,14 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
             from option in parsed.CommandResult.Children.OfType<OptionResult>()
             where option.Tokens.Count > 1 && option.Option.Arity.MaximumNumberOfValues == 1
             let given = string.Join(" and ", option.Tokens.Select(token => $"'{token.Value}'"))
-            select $"{option.Option.Name} is given {option.Tokens.Count} times, {given}; write it once"
+            select $"{option.Option.Name} is given {option.Tokens.Count} times, {given}; {Once(option)}"
         ).FirstOrDefault();
+
+    // Two people at the bench stand in one value; of anything else one is meant, and which only the reader knows.
+    private static string Once(OptionResult option) =>
+        option.Option.Name == "--by"
+            ? $"write it once; for two people write --by \"{string.Join(", ", option.Tokens.Select(token => token.Value))}\""
+            : "write the one that is meant";
 
     // As a shell takes it.
     private static string Shown(string value) => value.Any(char.IsWhiteSpace) ? $"\"{value}\"" : value;

@@ -54,6 +54,12 @@ internal sealed class WhereaboutsCommand(Terminal terminal)
         );
         command.SetAction(parsed => options.Run(parsed, terminal, (board, run) =>
             {
+                if (!parsed.GetValue(options.Sure) && Lacking(parsed) is { } lacking)
+                {
+                    terminal.Error.WriteLine(lacking);
+                    return ExitCode.Usage;
+                }
+
                 var item = FlowText.Mapping([
                     ("date", IsoDate.Text(parsed.GetValue(on) ?? run.Today)),
                     ("did", parsed.GetValue(did)),
@@ -75,5 +81,23 @@ internal sealed class WhereaboutsCommand(Terminal terminal)
                 );
             }));
         return command;
+    }
+
+    // What the check of the record would say too, in the words of the command line.
+    private string? Lacking(ParseResult parsed)
+    {
+        if (!Vocabulary.Whereabouts.Means(parsed.GetValue(did)!, out var step))
+        {
+            return null;
+        }
+
+        return step switch
+        {
+            WhereaboutsKind.Lent when parsed.GetValue(to) is null => "lent, but not who has it; write --to and the name of who has it",
+            WhereaboutsKind.Moved when parsed.GetValue(at) is null => "moved, but not where it stands now; write --at and the place",
+            WhereaboutsKind.ChangedHands when parsed.GetValue(owner) is null =>
+                "changed hands, but not who owns it now; write --owner and the name",
+            _ => null,
+        };
     }
 }

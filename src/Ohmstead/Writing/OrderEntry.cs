@@ -33,6 +33,9 @@ internal sealed class OrderEntry(StockEntry stock, DateOnly today, string? note,
 {
     private const string List = "orders";
 
+    // More names in one line are not read to their end.
+    private const int MostListed = 8;
+
     private string Today => IsoDate.Text(today);
 
     /// <summary>What of a line may be said to have come under an order: the entry that says so.</summary>
@@ -48,7 +51,11 @@ internal sealed class OrderEntry(StockEntry stock, DateOnly today, string? note,
     {
         if (words is not [{ Length: > 0 } ordered])
         {
-            return OrderChange.No($"say what was ordered: order {id} placed \"220 µF 100 V, ten\"");
+            return OrderChange.No(
+                words.Length > 1
+                    ? $"what was ordered stands in quotes; write order {id} placed \"{string.Join(' ', words)}\""
+                    : $"WHAT is missing: what was ordered, in words; write order {id} placed \"...\""
+            );
         }
 
         var item = FlowText.Mapping([("order", id), ("placed", Today), ("from", from), ("for", ordered), ("note", note)]);
@@ -243,8 +250,20 @@ internal sealed class OrderEntry(StockEntry stock, DateOnly today, string? note,
     private OrderChange Add(Order order, string key) =>
         new(editor => (editor.Add(List, Locate(editor, order.Id.Value).Index, key, Today), $"{order.Id.Value}: {key}: {Today}"), null);
 
-    private static OrderChange Over(string id, OrderState was) =>
-        OrderChange.No($"'{id}' is {OrderStates.Words(was)} already; place a new one");
+    // An order that is over stays so: what came now is of another one.
+    private OrderChange Over(string id, OrderState was)
+    {
+        string[] open = [.. stock.Workshop.Orders.Values.Where(one => OrderStates.IsOpen(OrderStates.For(one))).Select(one => one.Id.Value)];
+        return OrderChange.No(
+            $"'{id}' is {OrderStates.Words(was)} already"
+                + (
+                    open.Length == 0
+                        ? ", and no order is open"
+                        : $"; still open: {string.Join(", ", open.Order(StringComparer.Ordinal).Take(MostListed))}"
+                            + (open.Length > MostListed ? " and others" : string.Empty)
+                )
+        );
+    }
 
     private static LineStanding? Standing(Order order, string line) => LineStanding.Find(order, line);
 

@@ -60,7 +60,11 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
                 said.Place,
                 board.Places.Select(known => known.Part.Ref.Value).Concat(board.Points.Select(known => known.Name.Value))
             );
-            return (null, Nearest.Told($"{board.Board.Id.Value} has no part and no point '{said.Place}'", near));
+            return (
+                null,
+                OtherRail.Told(board, said.Place, near)
+                    ?? Nearest.Told($"{board.Board.Id.Value} has no part and no point '{said.Place}'", near)
+            );
         }
 
         var shape = part is null ? BenchShape.Proof : BenchShape.Reading;

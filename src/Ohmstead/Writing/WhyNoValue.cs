@@ -49,7 +49,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
         + (
             measures is PointMeasure.Voltage && key == BenchShape.Voltage.Name
                 ? $"; a ripple is written ripple={Tight(word)}"
-                : "; an entry holds one, so leave one of the two out"
+                : "; an entry holds one, so enter the second as a reading of its own"
         );
 
     /// <summary>That a quantity is none of the place.</summary>
@@ -57,8 +57,8 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
     {
         var number = word[..(word.AsSpan().LastIndexOfAnyInRange('0', '9') + 1)];
         return measures is PointMeasure.Hours && key == "after" ? $"hours of soak have a key of their own; write hours={number}"
-            : AsFigure(number, null, measures) is { } figure
-                ? $"'{word}' was understood as {key.Replace('_', ' ')}, which is not what is looked at here; write {figure}"
+            : Looked(measures) is { } looked
+                ? $"'{word}' is {Article(key)}, and {looked} is looked at here; enter it at the part that it was read of: its name, then {word}"
             : $"'{word}' was understood as {key.Replace('_', ' ')}, which is not what is looked at here";
     }
 
@@ -74,6 +74,20 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
             ? $"'{key}' is no key of a {shape.Name}, '{near}' is the nearest; write {near}={Tight(value)}"
             : $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", known)}";
     }
+
+    private static string Article(string key) => key is "after" ? "a duration" : key is "inductance" ? "an inductance" : $"a {key}";
+
+    private static string? Looked(PointMeasure? measures) =>
+        measures switch
+        {
+            PointMeasure.Voltage => "a voltage",
+            PointMeasure.Current => "a current",
+            PointMeasure.Frequency => "a frequency",
+            PointMeasure.Temperature => "a temperature",
+            PointMeasure.Hours => "a number of hours",
+            PointMeasure.Result => "pass or fail",
+            null => null,
+        };
 
     // 18uA@25V: the condition has a key of its own, which its unit tells.
     private static string? Under(string word)

@@ -38,7 +38,7 @@ public sealed class DateTextTests
     {
         var fault = DateText.ParseDay(text).Fault;
 
-        Assert.Equal($"there is no such day as '{text}'", fault?.Message);
+        Assert.StartsWith($"there is no such day as '{text}'", fault?.Message, StringComparison.Ordinal);
         Assert.Equal(ParseFaultKind.OutOfRange, fault?.Kind);
     }
 
@@ -67,15 +67,17 @@ public sealed class DateTextTests
         var fault = DateText.ParseDay(text).Fault;
 
         Assert.Equal($"'{text}' is no ISO date", fault?.Message);
-        Assert.Equal("write the day itself as 2026-03-14, with two digits for month and day and no time", fault?.NextStep);
+        Assert.Equal("write the day itself in the form YYYY-MM-DD, in digits and without a time", fault?.NextStep);
     }
 
     [Theory]
     [InlineData("2024-1-2", "write 2024-01-02")]
-    [InlineData("2024-06-30T10:00", "write 2024-06-30")]
-    [InlineData("2024-06-30T10:00:00Z", "write 2024-06-30")]
-    [InlineData("2024-06-30 10:00", "write 2024-06-30")]
-    [InlineData("2016-12-31T23:59:60Z", "write 2016-12-31")]
+    [InlineData("2024-06-30T10:00", "write 2024-06-30, and 10:00 in note")]
+    [InlineData("2024-06-30T10:00:00Z", "write 2024-06-30, and 10:00:00Z in note")]
+    [InlineData("2024-06-30 10:00", "write 2024-06-30, and 10:00 in note")]
+    [InlineData("2016-12-31T23:59:60Z", "write 2016-12-31, and 23:59:60Z in note")]
+    [InlineData("2026-W18", "write the day that it was")]
+    [InlineData("1970s", "write \"1970s\" in note and leave the key out, or write a year for which there is evidence")]
     [InlineData("24-06-30", "write 2030-06-24 or 2024-06-30, whichever it was")]
     [InlineData("21 March 2026", "write 2026-03-21")]
     [InlineData("March 21, 2026", "write 2026-03-21")]
@@ -97,10 +99,28 @@ public sealed class DateTextTests
         Assert.Equal(message, DateText.ParseDay(text).Fault?.Message);
 
     [Theory]
-    [InlineData("2026")]
-    [InlineData("2026-03")]
-    public void A_visit_needs_its_day_not_only_its_month(string text) =>
-        Assert.Equal($"'{text}' names no day, a whole date is expected", DateText.ParseDay(text).Fault?.Message);
+    [InlineData("2024-02-30", "February 2024 has 29 days")]
+    [InlineData("2023-02-29", "February 2023 has 28 days")]
+    [InlineData("2024-04-00", "April 2024 has 30 days")]
+    public void A_day_beyond_the_month_is_told_with_the_length_of_the_month_and_no_other_day(string text, string length)
+    {
+        var fault = DateText.ParseDay(text).Fault;
+
+        Assert.EndsWith(length, fault?.Message, StringComparison.Ordinal);
+        Assert.Equal("write the day that it was", fault?.NextStep);
+    }
+
+    // A day that stands in the message would be copied.
+    [Theory]
+    [InlineData("2026", "write month and day too: 2026- and two digits, a hyphen and two digits")]
+    [InlineData("2026-03", "write the day too: 2026-03- and two digits")]
+    public void A_visit_needs_its_day_not_only_its_month(string text, string next)
+    {
+        var fault = DateText.ParseDay(text).Fault;
+
+        Assert.Equal($"'{text}' names no day, a whole date is expected", fault?.Message);
+        Assert.Equal(next, fault?.NextStep);
+    }
 
     [Theory]
     [InlineData("2024-02-30", 10)]

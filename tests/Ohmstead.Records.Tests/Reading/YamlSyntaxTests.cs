@@ -3,11 +3,16 @@ namespace Ohmstead.Records.Tests.Reading;
 public sealed class YamlSyntaxTests
 {
     [Theory]
-    [InlineData("a: \"open\nb: 1", "2:4+1", "the quote opened here is not closed before line 3, where something else begins")]
-    [InlineData("a: 'open\nb: 1", "2:4+1", "the quote opened here is never closed")]
-    [InlineData("a: \"open", "2:4+1", "the quote opened here is never closed")]
+    [InlineData("a: \"open\nb: 1", "2:4+1", "the \" before \"open\" is not closed")]
+    [InlineData("a: \"open\n  and on\nb: 1", "2:4+1", "the quote opened here is not closed before line 4, where something else begins")]
+    [InlineData("a: 'open\nb: 1", "2:4+1", "the ' before \"open\" is not closed")]
+    [InlineData("a: \"open", "2:4+1", "the \" before \"open\" is not closed")]
+    [InlineData("a: \"open'\nb: 1", "2:4+1", "the value begins with \" and ends with '")]
+    [InlineData("a: \"\nb: 1", "2:4+1", "a \" alone repeats nothing; expected the value")]
+    [InlineData("p:\n  - { ref: \"C12 }\n  - { ref: C13 }", "3:12+1", "the \" before \"C12 }\" is not closed")]
+    [InlineData("p:\n  - { ref: \", a: 1 }\n  - { ref: C13 }", "3:12+1", "a \" alone repeats nothing; expected the value")]
     [InlineData(
-        "p:\n  - { ref: \"C12 }\n  - { ref: C13 }",
+        "p:\n  - { ref: \"C12, a: 1 }\n  - { ref: C13 }",
         "3:12+1",
         "the quote opened here is not closed before line 4, where something else begins"
     )]
@@ -114,6 +119,8 @@ public sealed class YamlSyntaxTests
     [InlineData("a: 50\nb: %x", "3:4+1", "a value cannot begin with \"%\"")]
     [InlineData("a: ,b", "2:4+1", "a value cannot begin with \",\"")]
     [InlineData("a: ? b", "2:4+1", "a value cannot begin with ? and a space")]
+    [InlineData("a: ?\nb: 1", "2:4+1", "a question mark alone is no value")]
+    [InlineData("a: -\nb: 1", "2:4+1", "a dash alone is no value")]
     [InlineData("a: \"x\"#c", "2:7+1", "a comment begins where none can; expected a space before # and the value on one line")]
     [InlineData("a: [1]#c", "2:6+1", "a comment begins where none can; expected a space before # and the value on one line")]
     public void A_fault_in_indented_lines_is_found_where_it_was_made(string yaml, string place, string message) =>

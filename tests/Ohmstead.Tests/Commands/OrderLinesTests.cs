@@ -100,7 +100,7 @@ public sealed class OrderLinesTests
             StringComparison.Ordinal
         );
         Assert.Contains("PO-07,,received,", Enter(copy, "orders", copy.Root, "--form", "csv").Out, StringComparison.Ordinal);
-        Assert.Equal("'PO-07' is received already; place a new one\n", Enter(copy, "order", "PO-07", "lost").Error);
+        Assert.Equal("'PO-07' is received already; still open: PO-08, PO-09\n", Enter(copy, "order", "PO-07", "lost").Error);
     }
 
     [Fact]
@@ -124,7 +124,7 @@ public sealed class OrderLinesTests
     [InlineData("'today' says nothing there; a remark is said with --note\n", "PO-08", "received", "today")]
     [InlineData("say how many: order PO-08 line … --quantity 10\n", "PO-08", "line", "fuse")]
     [InlineData("--lot is said with 'came', not with 'received'\n", "PO-08", "received", "--lot", "L-001")]
-    [InlineData("'PO-10' is cancelled already; place a new one\n", "PO-10", "line", "fuse", "--quantity", "1")]
+    [InlineData("'PO-10' is cancelled already; still open: PO-07, PO-08, PO-09\n", "PO-10", "line", "fuse", "--quantity", "1")]
     [InlineData(
         "'fusee' is no kind of part, 'fuse' is the nearest; what is no kind of part is said with --what\n",
         "PO-08",

@@ -36,14 +36,14 @@ public sealed class StockCommandTests
         );
         Assert.Equal(0, Enter(copy, "order", "PO-14", "lost").Exit);
         Assert.Contains("part_received: 2026-11-25, lost: 2026-11-25 }\n", copy.Read(Stock), StringComparison.Ordinal);
-        Assert.Equal("'PO-14' is lost on the way already; place a new one\n", Enter(copy, "order", "PO-14", "received").Error);
+        Assert.Equal("'PO-14' is lost on the way already; still open: PO-07, PO-08, PO-09\n", Enter(copy, "order", "PO-14", "received").Error);
     }
 
     [Theory]
     [InlineData("there is no order 'PO-17', 'PO-07' is the nearest\n", "PO-17", "received")]
     [InlineData("there is an order 'PO-09' already, placed\n", "PO-09", "placed", "a belt")]
     [InlineData("order PO-07 goes by lines: say which came with came; open: 1 (1), 2 (1)\n", "PO-07", "part-received")]
-    [InlineData("say what was ordered: order PO-14 placed \"220 µF 100 V, ten\"\n", "PO-14", "placed")]
+    [InlineData("WHAT is missing: what was ordered, in words; write order PO-14 placed \"...\"\n", "PO-14", "placed")]
     public void An_order_that_cannot_be_so_ends_with_2_and_says_why(string message, params string[] words)
     {
         using var copy = CollectionCopy.Make();

@@ -57,9 +57,6 @@ public sealed class WhereaboutsCommandTests
 
     [Theory]
     [InlineData("came back on 2026-11-25, but it had neither been lent nor gone", "came back")]
-    [InlineData("lent, but not who has it", "lent")]
-    [InlineData("moved, but not where it stands now", "moved")]
-    [InlineData("changed hands, but not who owns it now", "changed hands")]
     [InlineData("lent until 2026-11-01, before it was lent on 2026-11-25", "lent", "--to", "museum", "--until", "2026-11-01")]
     [InlineData("2026-12-24 is in the future, today is 2026-11-25", "sold", "--on", "2026-12-24")]
     public void A_step_that_cannot_be_is_refused_and_nothing_is_written(string message, params string[] words)
@@ -70,6 +67,19 @@ public sealed class WhereaboutsCommandTests
         Assert.Equal(1, run.Exit);
         Assert.Contains(message, run.Error, StringComparison.Ordinal);
         Assert.EndsWith("nothing was written\n", run.Error, StringComparison.Ordinal);
+        Assert.Equal(before, copy.Read(Board));
+    }
+
+    [Theory]
+    [InlineData("lent, but not who has it; write --to and the name of who has it\n", "lent")]
+    [InlineData("moved, but not where it stands now; write --at and the place\n", "moved")]
+    [InlineData("changed hands, but not who owns it now; write --owner and the name\n", "changed hands")]
+    public void What_a_step_lacks_is_told_by_the_option_that_says_it(string message, string step)
+    {
+        using var copy = CollectionCopy.Make();
+        var before = copy.Read(Board);
+        var run = Enter(copy, "SP-0012", step);
+        Assert.Equal((2, message), (run.Exit, run.Error));
         Assert.Equal(before, copy.Read(Board));
     }
 

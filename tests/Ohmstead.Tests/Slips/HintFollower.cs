@@ -63,10 +63,10 @@ internal static partial class HintFollower
         }
     }
 
-    [GeneratedRegex(" or |, and |if that is|…|\\bwhich\\b|such as|in the form|figure")]
+    [GeneratedRegex(" or |, and |if that is|…|\\bwhich\\b|such as|in the form|figure|: with the ")]
     private static partial Regex Choice();
 
-    [GeneratedRegex(", (if|with|where|whichever) .*$|; .*$| if .*$")]
+    [GeneratedRegex(", (if|with|where|whichever|as|typed) .*$|; .*$| if .*$")]
     private static partial Regex Aside();
 
     [GeneratedRegex("^([a-z_]+:|[a-z_]+: .+|- .+|\\{.+\\}|\".+\"|[0-9].*)$")]

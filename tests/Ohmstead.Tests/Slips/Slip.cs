@@ -27,6 +27,9 @@ internal sealed partial record Slip(
     (bool Line, bool Cause, bool Mended) Judged
 )
 {
+    /// <summary>True where the mended text holds words that the reader alone can know, such as the day that it was.</summary>
+    public bool IsInOwnWords { get; init; }
+
     private static readonly string Folder = System.IO.Path.Combine(AppContext.BaseDirectory, "Slips");
 
     /// <summary>The files of the collection, without a slip.</summary>
@@ -75,7 +78,10 @@ internal sealed partial record Slip(
             match.Groups["told"].Value,
             match.Groups["next"].Value,
             (match.Groups["line"].Value == "yes", match.Groups["cause"].Value == "yes", match.Groups["mended"].Value == "yes")
-        );
+        )
+        {
+            IsInOwnWords = match.Groups["own"].Success,
+        };
     }
 
     private static string Side(string[] lines, char sign) =>
@@ -90,7 +96,7 @@ internal sealed partial record Slip(
 
     [GeneratedRegex(
         "^(?<name>.+)\n\n```diff (?<path>.+)\n(?<lines>(.*\n)+?)```\n\n(?<told>.+)\n= (?<next>.+)\n\n"
-            + "right line (?<line>yes|no), cause (?<cause>yes|no), mended (?<mended>yes|no)",
+            + "right line (?<line>yes|no), cause (?<cause>yes|no), mended (?<mended>yes|no)(?<own>, in own words)?",
         RegexOptions.ExplicitCapture
     )]
     private static partial Regex Section();

@@ -51,7 +51,7 @@ internal static class SlipPage
             {
                 page.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {slip.Name} | {Cell(slip.Put)} | {Text(slip.Told)} | {Text(slip.Next)} | {(slip.Judged.Mended ? "yes" : "no")} |\n"
+                    $"| {slip.Name} | {Cell(slip.Put)} | {Text(slip.Told)} | {Text(slip.Next)} | {Mended(slip.Judged.Mended, slip.IsInOwnWords)} |\n"
                 );
             }
         }
@@ -78,17 +78,18 @@ internal static class SlipPage
             foreach (var slip in theme)
             {
                 var told = slip.Told.Where(line => !line.StartsWith("ohmstead ", StringComparison.Ordinal)).Select(line => line.Trim());
-                var mended =
-                    !slip.Judged.Mended ? "no"
-                    : slip.IsInOwnWords ? "yes, in own words"
-                    : "yes";
                 page.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {slip.Name} | {Cell(slip.Typed)} | {Text(string.Join(" / ", told))} | {Cell(slip.Mended)} | {mended} |\n"
+                    $"| {slip.Name} | {Cell(slip.Typed)} | {Text(string.Join(" / ", told))} | {Cell(slip.Mended)} | {Mended(slip.Judged.Mended, slip.IsInOwnWords)} |\n"
                 );
             }
         }
     }
+
+    private static string Mended(bool isMended, bool isInOwnWords) =>
+        !isMended ? "no"
+        : isInOwnWords ? "yes, in own words"
+        : "yes";
 
     private static string Cell(string written) =>
         $"<code>{string.Join("<br>", written.Split('\n').Select(line => Text(line.Trim(' '))))}</code>";

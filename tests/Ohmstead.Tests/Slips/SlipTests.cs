@@ -81,7 +81,7 @@ public sealed class SlipTests
 
     private static string LineOf(string text, int line) => text.Split('\n')[line - 1];
 
-    private static IReadOnlyList<ShownFinding> Findings(Slip slip, string text)
+    internal static IReadOnlyList<ShownFinding> Findings(Slip slip, string text)
     {
         using var copy = CollectionCopy.Empty();
         foreach (var (path, sound) in Slip.Collection)

@@ -12,6 +12,12 @@ internal sealed record UnknownName(string Key, string Add)
     /// <summary>How to go on when no known name is near, where that is more than to add it.</summary>
     internal string? Otherwise { get; init; }
 
+    /// <summary>All names that are known, where they are few enough to be told; null where they are not.</summary>
+    internal IReadOnlyList<string>? Listed { get; init; }
+
+    private static string Joined(IReadOnlyList<string> names) =>
+        names.Count == 1 ? names[0] : $"{string.Join(", ", names.Take(names.Count - 1))} and {names[^1]}";
+
     /// <summary>The finding: what is missing, the known name that is nearest, and what to write.</summary>
     internal Finding In(string path, CheckDescription check, Written<string> name, string missing, KnownNames known)
     {
@@ -22,7 +28,7 @@ internal sealed record UnknownName(string Key, string Add)
                 check.Severity,
                 name.Spot.In(path),
                 $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}",
-                $"write {Key}: {alike}, or {Add}"
+                $"write {Key}: {alike}, typed anew"
             );
         }
 
@@ -31,8 +37,8 @@ internal sealed record UnknownName(string Key, string Add)
             check.Name,
             check.Severity,
             name.Spot.In(path),
-            Nearest.Told(missing, near),
-            near is null ? Otherwise ?? Add : $"write {Key}: {near}, or {Add}"
+            Nearest.Told(missing, near, Listed is { } listed ? $"; there {(listed.Count == 1 ? "is" : "are")} {Joined(listed)}" : string.Empty),
+            near is null ? Otherwise ?? (Listed is null ? Add : $"write {Key}: with the one that is meant, or {Add}") : $"write {Key}: {near}, or {Add}"
         );
     }
 }

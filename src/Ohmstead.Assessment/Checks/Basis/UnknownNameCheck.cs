@@ -29,16 +29,34 @@ internal sealed class UnknownNameCheck(CheckDescription description, string key)
     /// <summary>How to go on when no known name is near, where that is more than to add it.</summary>
     public Func<string, string>? Otherwise { get; init; }
 
+    /// <summary>What is told of a name that is several of those that are known, and what to write; null where it is one name.</summary>
+    public Func<BoardUnderCheck, string, (string Message, string Next)?>? Several { get; init; }
+
+    // More names in one line are not read to their end.
+    private const int MostListed = 6;
+
+    private IReadOnlyList<string>? Listed(BoardUnderCheck board) =>
+        Otherwise is null && Known(board).Take(MostListed + 1).ToArray() is { Length: > 0 and <= MostListed } few ? few : null;
+
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         KnownNames? known = null;
+        IReadOnlyList<string>? listed = null;
         foreach (var name in Named(board))
         {
-            if (!Has(board, name.Value))
+            if (!Has(board, name.Value) && Several?.Invoke(board, name.Value) is var (message, next))
             {
-                known ??= new(Known(board));
-                yield return new UnknownName(key, Add(name.Value)) { Otherwise = Otherwise?.Invoke(name.Value) }.In(
+                yield return new(Description.Name, Description.Severity, name.Spot.In(board.Board.Path), message, next);
+            }
+            else if (!Has(board, name.Value))
+            {
+                if (known is null)
+                {
+                    (known, listed) = (new(Known(board)), Listed(board));
+                }
+
+                yield return new UnknownName(key, Add(name.Value)) { Otherwise = Otherwise?.Invoke(name.Value), Listed = listed }.In(
                     board.Board.Path,
                     Description,
                     name,

@@ -7,6 +7,8 @@ namespace Ohmstead.Assessment.Checks.Boards;
 /// <summary>Names in the record of a board that nothing has: one row for each kind of thing that is named.</summary>
 public static class UnknownNames
 {
+    private const char RangeSign = '-';
+
     /// <summary>The checks, in order of name.</summary>
     public static IReadOnlyList<IBoardCheck> All { get; } =
     [
@@ -104,6 +106,12 @@ public static class UnknownNames
             Missing = static name => $"this board has no part '{name}'",
             Add = static name => $"add {name} to parts",
             Otherwise = static name => $"add {name} to parts, or name a part that is there",
+            Several = static (board, name) =>
+                name.Split(RangeSign) is [var first, var last]
+                && board.Assessment.Place(first) is not null
+                && board.Assessment.Place(last) is not null
+                    ? ($"'{name}' is a range, and an entry is about one part", $"write part: {first}, and an entry of its own for each other up to {last}")
+                    : null,
         },
         new UnknownNameCheck(
             new(

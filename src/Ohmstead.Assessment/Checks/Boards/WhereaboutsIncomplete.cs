@@ -51,9 +51,9 @@ public sealed class WhereaboutsIncomplete : IBoardCheck
     private static (string What, string Add)? Missing(WhereaboutsEntry step) =>
         step.Did.Value switch
         {
-            WhereaboutsKind.Moved when step.At is null => ("where it stands now", "at: store"),
-            WhereaboutsKind.ChangedHands when step.Owner is null => ("who owns it now", "owner: harbour office"),
-            WhereaboutsKind.Lent when step.To is null => ("who has it", "to: Two Weirs museum"),
+            WhereaboutsKind.Moved when step.At is null => ("where it stands now", "at: and the place where it stands"),
+            WhereaboutsKind.ChangedHands when step.Owner is null => ("who owns it now", "owner: and the name of who owns it"),
+            WhereaboutsKind.Lent when step.To is null => ("who has it", "to: and the name of who has it"),
             _ => null,
         };
 }

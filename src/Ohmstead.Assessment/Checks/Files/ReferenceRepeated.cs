@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -31,8 +32,11 @@ public sealed class ReferenceRepeated : IFileCheck
                 yield return file.Finding(
                     Description,
                     name.Spot,
-                    $"{name.Value} is already in the {list} of {file.Called}",
-                    "give it another name, or take one of the two out"
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{name.Value} is already in the {list} of {file.Called}, on line {first[name.Value].Spot.Line}"
+                    ),
+                    "keep the entry that is right, with all its values; where both are right, give one its own name"
                 ) with
                 {
                     Related = [new RelatedPlace(first[name.Value].Spot.In(file.Path), "first written here")],
