@@ -20,7 +20,9 @@ internal sealed partial class BlockTrouble
                 start,
                 rest.Length,
                 $"the first item of {Quotation.Quote(slice.Source.Line(parent).Trim())} has no dash; the next on line {Text(line)} has one",
-                rest.Length <= 120 ? $"write - {rest}" : "write - and a space before it"
+                rest.Length <= 120
+                    ? $"write - {rest}, with the dash in the column of that on line {Text(line)}"
+                    : "write - and a space before it"
             );
         }
 
@@ -39,7 +41,9 @@ internal sealed partial class BlockTrouble
         return Syntax(
             at,
             1,
-            "a list item stands where a key is expected",
+            items >= 0 && items != column
+                ? $"this item is indented by {Spaces(column)}, those above it by {Text(items)}"
+                : "a list item stands where a key is expected",
             items >= 0 && items != column
                 ? $"indent the item by {Text(items)} spaces, as the items above it are"
                 : "indent the item as the items above it are, or write the key before it"
@@ -83,7 +87,9 @@ internal sealed partial class BlockTrouble
         return Syntax(
             start,
             content.Length,
-            "this line is no item of the list above it; expected - at its beginning",
+            isPair && !isKeyAlone && HasColon(slice.Source.Line(above).TrimEnd())
+                ? $"this line is indented by {Spaces(indentation)}, line {Text(above)} above it by {Text(keys)}, and no dash begins it"
+                : "this line is no item of the list above it; expected - at its beginning",
             isKeyAlone ? $"indent it as line {Text(owner)} is, if it is no part of that list; else write - before it"
                 : isPair ? $"indent it by {Spaces(keys)} if it goes on with line {Text(above)}, or write - {content} if it begins an item"
                 : content.Length <= 120 ? $"write - {content}, or indent it as the list's key is"

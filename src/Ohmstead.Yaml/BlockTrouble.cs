@@ -128,11 +128,14 @@ internal sealed partial class BlockTrouble
                     odd != first ? "behind the colon"
                     : first > 0 && text[first - 1] == '-' ? "behind the dash"
                     : "in the indentation";
+                var run = text[odd..].IndexOfAnyExcept(text[odd]) is > 1 and var length ? length : 1;
                 return Syntax(
                     start + odd,
                     1,
-                    $"a no-break space U+{(int)text[odd]:X4} stands {where}, which YAML takes for a letter; expected an ordinary space",
-                    "replace it by an ordinary space"
+                    run > 1
+                        ? $"{Text(run)} no-break spaces stand {where}, which YAML takes for letters; expected ordinary spaces"
+                        : $"a no-break space stands {where}, which YAML takes for a letter; expected an ordinary space",
+                    run > 1 ? $"delete them and type {Text(run)} spaces" : "delete it and type a space"
                 );
             }
         }
@@ -177,8 +180,12 @@ internal sealed partial class BlockTrouble
         return Syntax(
             at,
             RestOfLine(at).Length,
-            $"{Quotation.Quote(RestOfLine(at))} stands behind the closing {(mark is '"' or '\'' ? "quote" : mark)}; "
-                + "expected the end of the line",
+            $"{Quotation.Quote(RestOfLine(at))} "
+                + (
+                    mark is '"' or '\''
+                        ? $"stands behind the closing quote, for the {mark} before it ends the text"
+                        : $"stands behind the closing {mark}; expected the end of the line"
+                ),
             mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
                 : mark is '"' or '\''
                     ? $"write {(mark == '"' ? "\\\" for a quote inside double" : "'' for an apostrophe inside single")} quotes"
@@ -347,13 +354,26 @@ internal sealed partial class BlockTrouble
             );
         }
 
+        var above = slice.Source.LineAt(slice.Start) < number ? LineWithContentAbove(number) : number;
         var next =
             content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark behind #: # {content[2..].TrimStart()}"
+            : MayGoOn(above, number)
+                ? $"indent it by {Spaces(KeyColumnOfLine(above) + 2)} if it goes on with line {Text(above)}, else write the colon that it lacks"
             : content.IndexOf(' ') is > 0 and var space && content.Length <= 120 && content[..space].IndexOfAnyExcept(KeyLetters) < 0
                 ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line "
                     + "when the one above goes on here"
             : "write the key and a colon before it, or indent the line when the one above goes on here";
-        return Syntax(start, content.Length, $"{Quotation.Quote(content)} has no colon; expected key: value", next);
+        var found = content.StartsWith("//", StringComparison.Ordinal)
+            ? $"// begins no remark, so {Quotation.Quote(content)} is read as a key"
+            : $"{Quotation.Quote(content)} has no colon; expected key: value";
+        return Syntax(start, content.Length, found, next);
+    }
+
+    // A value in braces has its end, and nothing goes on with it.
+    private bool MayGoOn(int above, int number)
+    {
+        var text = slice.Source.Line(above).TrimEnd();
+        return IndentationOf(number) < IndentationOf(above) && HasColon(text) && text[^1] is not ('}' or ']');
     }
 
     private Finding AtBlock() =>
@@ -364,10 +384,12 @@ internal sealed partial class BlockTrouble
             "begin the text on the next line, two spaces further right than the key"
         );
 
-    private int LineWithContentBefore()
+    private int LineWithContentBefore() => LineWithContentAbove(line);
+
+    private int LineWithContentAbove(int number)
     {
         var first = slice.Source.LineAt(slice.Start);
-        for (var above = line - 1; above >= first; above--)
+        for (var above = number - 1; above >= first; above--)
         {
             var content = slice.Source.Line(above).TrimStart();
             if (!content.IsEmpty && content[0] != '#')
@@ -376,7 +398,7 @@ internal sealed partial class BlockTrouble
             }
         }
 
-        return Math.Max(line - 1, 1);
+        return Math.Max(number - 1, 1);
     }
 
     private int IndentationOf(int number)

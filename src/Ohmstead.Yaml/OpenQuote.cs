@@ -26,7 +26,10 @@ internal static class OpenQuote
 
         var mark = rest[0];
         var value = rest[1..].Trim();
-        var closing = context.Brackets.Count == 0 ? '\0' : slice.Text[context.Brackets[^1]] == '[' ? ']' : '}';
+        var closing =
+            context.Brackets.Count == 0 ? '\0'
+            : slice.Text[context.Brackets[^1]] == '[' ? ']'
+            : '}';
         if (value.IsEmpty || (closing != '\0' && (value[0] == ',' || value[0] == closing)))
         {
             return Told(slice, quote, $"a {mark} alone repeats nothing; expected the value", $"write {key} with the value again");
@@ -45,7 +48,9 @@ internal static class OpenQuote
             ? Told(
                 slice,
                 quote,
-                isOther ? $"the value begins with {mark} and ends with {value[^1]}" : $"the {mark} before {Quotation.Quote(value)} is not closed",
+                isOther
+                    ? $"the value begins with {mark} and ends with {value[^1]}"
+                    : $"the {mark} before {Quotation.Quote(value)} is not closed",
                 $"write {key} {whole}"
             )
             : null;

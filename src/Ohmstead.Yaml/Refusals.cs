@@ -23,8 +23,10 @@ internal static class Refusals
             TextChecks.TagUsed,
             at,
             WordLength(slice, at),
-            $"the tag {Word(slice, at)} asks for a type; expected a value alone",
-            InQuotes(slice, at)
+            MarkdownPicture.At(slice, at) is null
+                ? $"the tag {Word(slice, at)} asks for a type; expected a value alone"
+                : "a Markdown picture stands here; expected a photograph in braces",
+            MarkdownPicture.At(slice, at) ?? InQuotes(slice, at)
         );
 
     internal static Finding Anchor(YamlSlice slice, int at) =>
@@ -106,10 +108,9 @@ internal static class Refusals
             TextChecks.KeyRepeated,
             Severity.Error,
             entry.KeySpot.In(slice.Source.Path),
-            $"no dash stands before {Quotation.Quote(entry.Key)}, with which the next item begins as that of line "
-                + $"{Text(first.KeySpot.Line)} does",
+            $"no dash stands before {Quotation.Quote(entry.Key)}, which begins a new item as it does on line {Text(first.KeySpot.Line)}",
             line.Length <= 120
-                ? $"write - {line}, with the dash below that of line {Text(first.KeySpot.Line)}"
+                ? $"write - {line}, with the dash in the column of that on line {Text(first.KeySpot.Line)}"
                 : "write - and a space before it"
         )
         {
@@ -178,8 +179,24 @@ internal static class Refusals
             at,
             1,
             $"a tab stands in the indentation; expected spaces{(others > 0 ? $"; {Text(others)} more lines have one" : string.Empty)}",
-            "replace the tab by spaces, two for each level"
+            SpacesBelow(slice, slice.Source.LineAt(at)) is var (number, count)
+                ? $"delete the tabs and type {Text(count)} spaces, as line {Text(number)} has, if it belongs with that; else two for each level"
+                : "replace the tab by spaces, two for each level"
         );
+
+    // The next line tells how far the keys of an item stand, unless it begins an item itself.
+    private static (int Number, int Count)? SpacesBelow(YamlSlice slice, int line)
+    {
+        var below = line + 1;
+        if (below > slice.Source.LineAt(slice.End))
+        {
+            return null;
+        }
+
+        var text = slice.Source.Line(below);
+        var count = text.IndexOfAnyExcept(' ');
+        return count > 1 && text[count] is not ('-' or '\t' or '#') ? (below, count) : null;
+    }
 
     // No record needs any of the three, so a text that begins with its sign was meant nearly always.
     private static string InQuotes(YamlSlice slice, int at)

@@ -210,27 +210,30 @@ internal static partial class QuantityFaults
         if (UnitLookup.OtherDimension(expected, unit) is { } other)
             return Wrong(text, unitStart, unit.Length, other, expected);
         if (digitsAfter && UnitLookup.OtherCode(expected, unit[0]) is { } code)
-            return Wrong(
-                text,
-                0,
-                text.Length,
-                code,
-                expected,
-                expected is Dimension.Capacitance ? Farads(number, unit) : null
-            );
+            return Wrong(text, 0, text.Length, code, expected, expected is Dimension.Capacitance ? Farads(number, unit) : null);
         if (unit is ['-', >= '0' and <= '9', ..])
             return Range(text, number, unit[1..].ToString(), expected);
 
+        if (unit is ['/', >= '1' and <= '9', ..])
+            return Fraction(text, number, unit[1..], expected);
+
         var cut = unit.IndexOfAny(" ,;\u00A0");
+        var joined = cut > 0 ? Offer(expected, $"{number} {unit.ToString().Replace(" ", "", StringComparison.Ordinal)}") : null;
+        if (joined is not null && !OtherUnits.IsOfNoWeight(unit[cut..], unit[..cut]))
+            return Fault(
+                ParseFaultKind.NotUnderstood,
+                unitStart + cut,
+                unit.Length - cut,
+                $"a space inside the unit of '{Excerpt.From(text)}', expected its letters together",
+                joined
+            );
         return cut > 0 && UnitLookup.TryFind(expected, unit[..cut], out _, out _)
             ? Fault(
                 ParseFaultKind.NotUnderstood,
                 unitStart + cut,
                 unit.Length - cut,
                 $"'{Excerpt.From(unit[cut..])}' after '{Excerpt.From(text[..(unitStart + cut)])}' is not understood, expected nothing more",
-                OtherUnits.IsOfNoWeight(unit[cut..], unit[..cut])
-                    ? Offer(expected, text[..(unitStart + cut)].ToString())
-                    : Offer(expected, $"{number} {unit.ToString().Replace(" ", "", StringComparison.Ordinal)}")
+                OtherUnits.IsOfNoWeight(unit[cut..], unit[..cut]) ? Offer(expected, text[..(unitStart + cut)].ToString()) : null
             )
             : Unknown(unitStart, unit, number, expected);
     }
@@ -239,7 +242,11 @@ internal static partial class QuantityFaults
     private static string? Farads(string number, ReadOnlySpan<char> code) =>
         code[0] is 'R' ? Offer(Dimension.Capacitance, $"{number}.{code[1..]} pF", $"{number}.{code[1..]} nF", $"{number}.{code[1..]} µF")
         : code[0] is 'k' or 'K' && code.Length <= 4
-            ? Offer(Dimension.Capacitance, $"{number}{code[1..].ToString().PadRight(3, '0')} pF", $"{number}{code[1..].ToString().PadRight(3, '0')} µF")
+            ? Offer(
+                Dimension.Capacitance,
+                $"{number}{code[1..].ToString().PadRight(3, '0')} pF",
+                $"{number}{code[1..].ToString().PadRight(3, '0')} µF"
+            )
         : null;
 
     private static Parsed<Quantity> Unknown(int unitStart, ReadOnlySpan<char> unit, string number, Dimension expected)
@@ -255,6 +262,24 @@ internal static partial class QuantityFaults
                 $"unit '{found}' is not known, nearest is {nearest}",
                 Offer(expected, $"{number} {nearest}")
             );
+    }
+
+    /// <summary>A fraction, with the decimal that it is where that ends.</summary>
+    private static Parsed<Quantity> Fraction(ReadOnlySpan<char> text, string number, ReadOnlySpan<char> rest, Dimension expected)
+    {
+        var end = rest.IndexOfAnyExceptInRange('0', '9') is >= 0 and var at ? at : rest.Length;
+        var isWhole =
+            int.TryParse(number, NumberStyles.None, CultureInfo.InvariantCulture, out var above)
+            & int.TryParse(rest[..end], NumberStyles.None, CultureInfo.InvariantCulture, out var below);
+        var value = isWhole && below > 0 ? (decimal)above / below : 0m;
+        var ends = value > 0m && decimal.Round(value, 6) == value && value * below == above;
+        return Fault(
+            ParseFaultKind.NotUnderstood,
+            0,
+            text.Length,
+            $"'{Excerpt.From(text)}' is a fraction, expected {Expected(expected)}",
+            ends ? Offer(expected, string.Create(CultureInfo.InvariantCulture, $"{value:0.######} {rest[end..].Trim()}")) : null
+        );
     }
 
     /// <summary>A range written in place of one value.</summary>

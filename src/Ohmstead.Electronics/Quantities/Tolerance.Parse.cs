@@ -59,7 +59,7 @@ public readonly partial record struct Tolerance
         if (both == 0 && text[0] is '-' or '+')
             return OneSided(text, dimension);
         if (Side(text[both..], dimension, out var width, out var relative) is { } fault)
-            return Failed(Placed(fault, both, text) with { NextStep = Meant(text[both..]) });
+            return Failed(InWords(Placed(fault, both, text), Meant(text[both..])));
         return Parsed<Tolerance>.From(new Tolerance(-width, width, relative ? null : dimension));
     }
 
@@ -70,6 +70,18 @@ public readonly partial record struct Tolerance
         var rest = width[end..].Trim();
         return end > 0 && (rest.IsEmpty || OtherUnits.Meant("1", rest, Dimension.Ratio) is not null) ? $"±{width[..end]} %" : null;
     }
+
+    private static ParseFault InWords(ParseFault fault, string? meant) =>
+        meant is not null && fault.Kind == ParseFaultKind.WrongDimension
+            ? fault with
+            {
+                Message = "a percentage is written with %, not in words",
+                NextStep = meant,
+            }
+            : fault with
+            {
+                NextStep = meant,
+            };
 
     // +50%-10% has both sides and nothing between them.
     private static Parsed<Tolerance> OneSided(ReadOnlySpan<char> text, Dimension dimension)

@@ -131,11 +131,18 @@ public sealed class Binder(string path)
 
         var near = FamiliarWords.Key(entry.Key, shape);
         near ??= entry.Value is ScalarNode value ? FamiliarWords.KeyOf(entry.Key, value.Text, shape) : null;
+        var (whole, swapped) = (LooseWords.TextAround(shape, node, at), Swapped(entry, shape));
         var next =
             near is not null ? $"write {near}:"
-            : LooseWords.TextAround(shape, node, at) is { } whole ? $"write {whole}"
-            : Swapped(entry, shape) ?? OtherPlaceOf(entry, shape) ?? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}";
-        Report(RecordChecks.KeyUnknown, entry.KeySpot, Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", entry.Key, near), next);
+            : whole is not null ? $"write {whole}"
+            : swapped ?? OtherPlaceOf(entry, shape) ?? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}";
+        var found =
+            near is null && whole is not null
+                ? $"a comma ends the text of '{Shown(node.Entries[at - 1].Key)}' before '{Shown(entry.Key)}', which is no key of the {shape.Name}"
+            : near is null && swapped is not null
+                ? $"'{Shown(entry.Key)}: {Shown(((ScalarNode)entry.Value).Text)}' has key and value exchanged"
+            : Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", entry.Key, near);
+        Report(RecordChecks.KeyUnknown, entry.KeySpot, found, next);
         return at;
     }
 
@@ -151,7 +158,8 @@ public sealed class Binder(string path)
             : null;
 
     private static string? OtherPlaceOf(MappingEntry entry, Shape shape) =>
-        OtherPlace.Inside(shape, entry.Key) is { } under ? $"move it into the {under.Inner!.Name} of the day that it belongs to, in {under.Name}: beside its date; where that day has none, "
+        OtherPlace.Inside(shape, entry.Key) is { } under
+            ? $"move it into the {under.Inner!.Name} of the day that it belongs to, in {under.Name}: beside its date; where that day has none, "
                 + $"begin a new {under.Inner.Name}"
             : null;
 

@@ -40,8 +40,7 @@ internal static partial class DateSuggestion
 
         var first = YearFirst().Match(plain);
         var day =
-            first.Success
-                ? Iso(first.Groups["y"].Value, first.Groups["m"].Value, first.Groups["d"].Value)
+            first.Success ? Iso(first.Groups["y"].Value, first.Groups["m"].Value, first.Groups["d"].Value)
             : DayName().Match(plain) is { Success: true } named
                 ? Iso(named.Groups["y"].Value, Month(named.Groups["m"].Value), named.Groups["d"].Value)
             : NameDay().Match(plain) is { Success: true } name
@@ -54,7 +53,12 @@ internal static partial class DateSuggestion
 
         if (day is not null)
         {
-            return ("is no ISO date", $"write {day}");
+            return (
+                plain != text.Trim() ? "has long dashes for hyphens"
+                : plain.All(char.IsAsciiDigit) ? "has no hyphens"
+                : "is no ISO date",
+                $"write {day}"
+            );
         }
 
         if (ShortYear().Match(plain) is { Success: true } shortYear)

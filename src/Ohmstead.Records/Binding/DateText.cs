@@ -95,12 +95,7 @@ public static class DateText
             if (readings.Count > 0)
             {
                 var what = readings.Count > 1 ? "can be read in more than one way" : "is no ISO date";
-                return Fault(
-                    text,
-                    ParseFaultKind.Ambiguous,
-                    $"'{Excerpt(text)}' {what}",
-                    $"write {string.Join(" or ", readings)}"
-                );
+                return Fault(text, ParseFaultKind.Ambiguous, $"'{Excerpt(text)}' {what}", $"write {string.Join(" or ", readings)}");
             }
         }
 

@@ -24,7 +24,9 @@ internal static class DoubtfulWords
 
     /// <summary>What to write for a word that can be two of a closed list; null for any other word.</summary>
     internal static string? Word(string written, Key key) =>
-        Words.FirstOrDefault(row => Nearest.Fold(row.Written) == Nearest.Fold(written) && key.Words.Contains(row.Known, StringComparer.Ordinal))
+        Words.FirstOrDefault(row =>
+            Nearest.Fold(row.Written) == Nearest.Fold(written) && key.Words.Contains(row.Known, StringComparer.Ordinal)
+        )
             is { Next: { } next }
             ? $"write {key.Name}: {next}"
             : null;

@@ -526,7 +526,7 @@ public sealed class Fields
             check,
             isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
             ValueStep.Cause(key, scalar.Text) ?? fault.Message,
-            ValueStep.For(shape, key, scalar.Text, fault)
+            ValueStep.For(shape, key, scalar.Text, fault, mapping)
         );
     }
 
@@ -557,6 +557,7 @@ public sealed class Fields
         found switch
         {
             MappingNode => "a mapping",
+            SequenceNode { IsFlow: true } => "a list in [ ]",
             SequenceNode => "a list",
             _ => "a single value",
         };

@@ -11,16 +11,16 @@ internal static class MissingValue
 
     /// <summary>The next step.</summary>
     internal static string Next(Key key) =>
-        $"write {key.Name}: with {What(key)}"
-        + (key.IsNeeded ? string.Empty : $", or leave {key.Name} out when it is not known");
+        $"write {key.Name}: with {What(key)}" + (key.IsNeeded ? string.Empty : $", or leave {key.Name} out when it is not known");
 
     private static string What(Key key) =>
         key.Kind switch
         {
             ValueKind.RoughDate => "the year, the month or the day",
             ValueKind.Date => "the day",
-            ValueKind.Quantity or ValueKind.Indication or ValueKind.AnyQuantity when key.Dimension is not (Dimension.Number or Dimension.Ratio) =>
-                "the value with its unit",
+            ValueKind.Quantity
+            or ValueKind.Indication
+            or ValueKind.AnyQuantity when key.Dimension is not (Dimension.Number or Dimension.Ratio) => "the value with its unit",
             ValueKind.Tolerance => "the tolerance with its unit",
             ValueKind.Count => "the count",
             ValueKind.Word or ValueKind.Words when key.Words.Count <= MostWords => $"one of {string.Join(", ", key.Words)}",

@@ -38,7 +38,9 @@ public static class NameRules
         {
             if (!(System.Text.Rune.IsLetterOrDigit(rune) || rune.Value is '-' or '+' or '.' or '_'))
             {
-                return rune.Value == ' ' ? "it has a space" : $"it has the character U+{rune.Value:X4}";
+                return rune.Value == ' ' ? "it has a space"
+                    : rune.Value is > ' ' and <= '~' ? $"it has a {rune}"
+                    : $"it has the character U+{rune.Value:X4}";
             }
         }
 

@@ -30,7 +30,9 @@ internal static class OtherPlace
     /// <param name="right">The list where the item belongs.</param>
     internal static string Step(Shape outer, MappingNode mapping, Key right)
     {
-        var date = mapping.Entries.FirstOrDefault(entry => entry.Key == "date").Value is ScalarNode { Text: var day } ? $" of {day}" : string.Empty;
+        var date = mapping.Entries.FirstOrDefault(entry => entry.Key == "date").Value is ScalarNode { Text: var day }
+            ? $" of {day}"
+            : string.Empty;
         var called = $"the same {outer.Name}{date}";
         var there = mapping.Entries.FirstOrDefault(entry => entry.Key == right.Name);
         return there.Key is not null

@@ -1,4 +1,6 @@
+using System.Globalization;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Binding;
@@ -11,7 +13,7 @@ internal static class TwoValues
     private static readonly string[] Usual = ["tolerance", "at_voltage", "rated_voltage", "frequency", "temperature", "after"];
 
     /// <summary>The text to write, with the second fact behind its own key; null when it is not two that the mapping can hold.</summary>
-    internal static string? Next(string text, Shape shape, Key key)
+    internal static string? Next(string text, Shape shape, Key key, MappingNode mapping)
     {
         if (key.Kind is not (ValueKind.Quantity or ValueKind.Indication))
         {
@@ -28,7 +30,12 @@ internal static class TwoValues
                 second = second.StartsWith("at ", StringComparison.Ordinal) ? second[3..] : second;
                 if (QuantityText.Parse(first, key.Dimension).Fault is null && KeyOf(second, shape, key) is { } other)
                 {
-                    return $"write {key.Name}: {first}, and {other}: {second}";
+                    return mapping.Entries.FirstOrDefault(entry => entry.Key == other) is { Key: not null } there
+                        ? string.Create(
+                            CultureInfo.InvariantCulture,
+                            $"write {key.Name}: {first}; {other}: stands on line {there.KeySpot.Line} already"
+                        )
+                        : $"write {key.Name}: {first}, and {other}: {second}";
                 }
 
                 at = text.IndexOf(joint, at + 1, StringComparison.Ordinal);

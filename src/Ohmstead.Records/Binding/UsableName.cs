@@ -30,7 +30,9 @@ internal static partial class UsableName
             : IsOfBoard(key) && Designator().IsMatch(text) ? text.Replace(" ", string.Empty, StringComparison.Ordinal)
             : string.Join('-', pieces);
         return name.Length > 0 && NameRules.Fault(name) is null
-            ? $"write {key}: {name}; a name has letters, digits and - + . _ only"
+            ? isFile
+                ? $"write {key}: {name}; what stands there is its file"
+                : $"write {key}: {name}; a name has letters, digits and - + . _ only"
             : null;
     }
 

@@ -1,5 +1,6 @@
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Nodes;
 using Ohmstead.Records.Shapes;
 
 namespace Ohmstead.Records.Binding;
@@ -18,7 +19,7 @@ internal static class ValueStep
         : null;
 
     /// <summary>The next step of a fault.</summary>
-    internal static string For(Shape shape, Key key, string text, ParseFault fault)
+    internal static string For(Shape shape, Key key, string text, ParseFault fault, MappingNode mapping)
     {
         if (FamiliarWords.IsNothing(text))
         {
@@ -43,7 +44,7 @@ internal static class ValueStep
 
         return fault.NextStep is { } written
             ? StepOf(key, written) + Beside(text, fault)
-            : TwoValues.Next(text, shape, key) ?? $"write it in the form {key.Name}: {key.Example}";
+            : TwoValues.Next(text, shape, key, mapping) ?? $"write it in the form {key.Name}: {key.Example}";
     }
 
     // What the figure alone does not say any more.

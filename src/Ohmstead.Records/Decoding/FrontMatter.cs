@@ -118,6 +118,7 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
                 "remove the space before the first ---"
             ),
             _ when IsDashes(start) => ($"the first line has {Number(start.Length)} dashes", "write exactly three dashes: ---"),
+            _ when IsLongDashes(start) => ($"the first line has long dashes ({start[..1]})", "write --- with hyphens in its place"),
             ['`' or '~', '`' or '~', '`' or '~', ..] => (
                 $"the front matter is fenced with {start[..3]} as code is",
                 "write --- on the first line in its place, and --- on a line below the keys"
@@ -152,8 +153,36 @@ public readonly record struct FrontMatter(int Start, int End, int BodyStart)
 
     private static bool IsDashes(ReadOnlySpan<char> line) => line.Length > 1 && line.IndexOfAnyExcept('-') < 0;
 
+    private static bool IsLongDashes(ReadOnlySpan<char> line) => line.Length > 0 && line.IndexOfAnyExcept("–—―−‒") < 0;
+
+    // What was meant for the closing line and is none: it has a space before it, or other signs.
+    private static (int Line, string Found, string Next)? Almost(SourceText source)
+    {
+        for (var line = 2; line <= source.LineCount; line++)
+        {
+            var text = source.Line(line);
+            var content = text.Trim();
+            if (IsFence(content) && text[0] == ' ' && text[1] != ' ')
+            {
+                return (line, $"the --- on line {Number(line)} has a space before it, so it closes nothing", "write it at the left edge");
+            }
+
+            if (text.TrimEnd().SequenceEqual("...") || IsLongDashes(text.TrimEnd()))
+            {
+                return (line, $"the {text.TrimEnd()} on line {Number(line)} does not close the front matter", "write --- in its place");
+            }
+        }
+
+        return null;
+    }
+
     private static Finding Unclosed(SourceText source)
     {
+        if (Almost(source) is var (at, found, next))
+        {
+            return new Finding(TextChecks.FrontMatterUnclosed, Severity.Error, source.PlaceAt(source.LineStart(at)), found, next);
+        }
+
         var line = WhereTheFenceBelongs(source);
         return new Finding(
             TextChecks.FrontMatterUnclosed,

@@ -172,12 +172,19 @@ internal sealed partial class Session(
                 Look(words[0], rest.Length > 0 ? rest[0] : stops[at].Name);
                 return true;
             case ["found" or "work" or "decide" or "wait", .. var rest]:
-                undo.Around(at, () => command([words[0], board.Board.Board.Id.Value, .. rest, .. WritingWith(words[0])], told));
-                Renew();
+                Command(words[0], rest);
                 return true;
             default:
                 return Enter(words);
         }
+    }
+
+    private void Command(string word, string[] rest)
+    {
+        var id = board.Board.Board.Id.Value;
+        using var error = new BoardlessWriter(told.Error, word, id) { NewLine = "\n" };
+        undo.Around(at, () => command([word, id, .. rest, .. WritingWith(word)], told.Through(told.Out, error)));
+        Renew();
     }
 
     private void SetCircuit(string? said)

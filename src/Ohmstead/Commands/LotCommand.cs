@@ -162,15 +162,29 @@ internal sealed partial class LotCommand(Terminal terminal)
                 ? $"--quantity {none}: say how many came, 1 or more; a lot of which nothing is known needs no --quantity"
             : parsed.GetValue(order) is { } named && !orders.Contains(named)
                 ? Nearest.Told($"there is no order '{named}'", Nearest.To(named, orders), $"; enter it first: order {named} placed")
-            : parsed.GetValue(price) is { } said && !Price().IsMatch(said)
-                ? $"--price '{said}' is no figure with its currency; write --price \"{Figure(said)} EUR\", or the currency that it was"
+            : parsed.GetValue(price) is { } said && !Price().IsMatch(said) ? $"--price '{said}' {NoPrice(said)}"
             : null;
+    }
+
+    // The currency is a fact of the order, so none is offered where none was said.
+    private static string NoPrice(string said)
+    {
+        var figure = Figure(said);
+        var currency =
+            said.Contains('€', StringComparison.Ordinal) ? "EUR"
+            : said.Contains('£', StringComparison.Ordinal) ? "GBP"
+            : said.Split(' ') is [.., { Length: 3 } last] && last.All(char.IsAsciiLetterUpper) ? last
+            : null;
+        return currency is null ? $"has no currency; write --price \"{figure} ...\" with its three letters in place of the points"
+            : said.Contains(',', StringComparison.Ordinal) ? $"has a decimal comma; write --price \"{figure} {currency}\""
+            : said.EndsWith(currency, StringComparison.Ordinal) ? $"is no figure with its currency; write --price \"{figure} {currency}\""
+            : $"has a sign for its currency; write --price \"{figure} {currency}\"";
     }
 
     private static string Figure(string said)
     {
         var figure = new string([.. said.Replace(',', '.').Where(letter => char.IsAsciiDigit(letter) || letter == '.')]).Trim('.');
-        return figure.Length > 0 ? figure : "0.30";
+        return figure.Length > 0 ? figure : "...";
     }
 
     // ISO 4217 names currencies by three capitals.

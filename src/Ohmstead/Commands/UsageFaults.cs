@@ -12,6 +12,7 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
 {
     private const string OptionStart = "--";
     private const string Dashes = "-–—‐‑−";
+    private static readonly string[] Arrived = ["arrived", "delivered", "here"];
     private static readonly char[] LineBreaks = ['\r', '\n', '\t'];
 
     private readonly Command command = parsed.CommandResult.Command;
@@ -137,6 +138,11 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         };
         if (words.Length > 0 && !words.Contains(given) && fault.Message.Contains($"'{given}'", StringComparison.Ordinal))
         {
+            if (name == "STATE" && Arrived.Contains(given, StringComparer.OrdinalIgnoreCase) && words.Contains("received"))
+            {
+                return $"'{given}' is no STATE; when all of it came write received, when a part of it came write came-in-part";
+            }
+
             return Nearest.Told($"'{given}' is no {name}", Nearest.To(given, words))
                 + $"; it is one of {string.Join(", ", words)}{Order(name)}";
         }

@@ -253,7 +253,10 @@ internal sealed class OrderEntry(StockEntry stock, DateOnly today, string? note,
     // An order that is over stays so: what came now is of another one.
     private OrderChange Over(string id, OrderState was)
     {
-        string[] open = [.. stock.Workshop.Orders.Values.Where(one => OrderStates.IsOpen(OrderStates.For(one))).Select(one => one.Id.Value)];
+        string[] open =
+        [
+            .. stock.Workshop.Orders.Values.Where(one => OrderStates.IsOpen(OrderStates.For(one))).Select(one => one.Id.Value),
+        ];
         return OrderChange.No(
             $"'{id}' is {OrderStates.Words(was)} already"
                 + (

@@ -75,7 +75,10 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
             : $"'{key}' is no key of a {shape.Name}; known keys: {string.Join(", ", known)}";
     }
 
-    private static string Article(string key) => key is "after" ? "a duration" : key is "inductance" ? "an inductance" : $"a {key}";
+    private static string Article(string key) =>
+        key is "after" ? "a duration"
+        : key is "inductance" ? "an inductance"
+        : $"a {key}";
 
     private static string? Looked(PointMeasure? measures) =>
         measures switch
@@ -135,6 +138,11 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
         if (IsBare(word) && word[0] == '-' && kind?.Family is PartFamily.Capacitor or PartFamily.Resistor or PartFamily.Inductor)
         {
             return $"'{word}' is below 0, which nothing of this part can be; write {word[1..]}";
+        }
+
+        if (IsBare(word) && measures is PointMeasure.Result)
+        {
+            return $"a test passes or fails, and '{word}' says neither; write pass or fail";
         }
 
         if (IsBare(word) && AsFigure(word, kind, measures) is { } figured)

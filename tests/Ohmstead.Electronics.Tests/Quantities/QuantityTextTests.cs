@@ -193,10 +193,15 @@ public class QuantityTextTests
     [InlineData("4 mVpp", Dimension.Voltage, "4 mV")]
     [InlineData("1.01e-7 F", Dimension.Capacitance, "101 nF")]
     [InlineData("104", Dimension.Capacitance, "104 pF, 104 nF or 104 µF, or 100 nF where 104 is the code of its print")]
-    [InlineData("2k2", Dimension.Capacitance, "2.2 pF, 2.2 nF or 2.2 µF")]
+    [InlineData("2k2", Dimension.Capacitance, "2200 pF or 2200 µF")]
+    [InlineData("4k75", Dimension.Capacitance, "4750 pF or 4750 µF")]
+    [InlineData("101 n F", Dimension.Capacitance, "101 nF")]
+    [InlineData("1/2 V", Dimension.Voltage, "0.5 V")]
+    [InlineData("1/3 V", Dimension.Voltage, null)]
+    [InlineData("–", Dimension.Resistance, null)]
     [InlineData("15.0-15.1 V", Dimension.Voltage, "15.0 V or 15.1 V")]
     [InlineData("approx. 15 V", Dimension.Voltage, "15 V")]
-    public void What_people_write_around_a_value_is_told_with_the_value(string text, Dimension dimension, string next) =>
+    public void What_people_write_around_a_value_is_told_with_the_value(string text, Dimension dimension, string? next) =>
         Assert.Equal(next, Fault(text, dimension).NextStep);
 
     [Fact]

@@ -22,8 +22,8 @@ public sealed class YamlSyntaxTests
         "3:12+1",
         "the quote opened here closes only on line 4, before \"C13' }\""
     )]
-    [InlineData("a: 'it's'", "2:8+2", "\"s'\" stands behind the closing quote; expected the end of the line")]
-    [InlineData("a: \"x\" y", "2:8+1", "\"y\" stands behind the closing quote; expected the end of the line")]
+    [InlineData("a: 'it's'", "2:8+2", "\"s'\" stands behind the closing quote, for the ' before it ends the text")]
+    [InlineData("a: \"x\" y", "2:8+1", "\"y\" stands behind the closing quote, for the \" before it ends the text")]
     [InlineData("a: \"C:\\data\"", "2:7+2", "\"\\d\" is no escape that a double-quoted value knows")]
     [InlineData("a: \"\\uZZZZ\"", "2:5+2", "\"\\u\" is no escape that a double-quoted value knows")]
     [InlineData("a: \"\\x4\"", "2:5+2", "\"\\x\" is no escape that a double-quoted value knows")]
@@ -38,7 +38,7 @@ public sealed class YamlSyntaxTests
             $"parts:\n  - {{ ref: C1, kind: 'film }}\n{string.Join('\n', lines)}",
             "yaml-syntax",
             "3:22+1",
-            "the quote opened here is never closed"
+            "the ' before \"film }\" is not closed"
         );
     }
 

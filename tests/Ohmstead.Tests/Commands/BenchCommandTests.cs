@@ -151,7 +151,6 @@ public sealed class BenchCommandTests
         "SP-0007 has no point '+85V'; its points are +80V, -80V, line, loop, soak; write the one that was measured, or add it first: "
             + "ohmstead add point SP-0007 +85V"
     )]
-    [InlineData("80v 81\n", "SP-0007 has no part and no point '80v', '+80V' is the nearest")]
     [InlineData("R47\n", "SP-0007 has no part and no point 'R47'")]
     [InlineData("qiut\n", "'qiut' is no word of the bench, no place and no value, 'quit' is the nearest")]
     [InlineData("100 0.01 3\n", "'3' has no unit")]

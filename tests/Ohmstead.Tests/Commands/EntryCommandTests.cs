@@ -222,8 +222,14 @@ public sealed class EntryCommandTests
     [InlineData("'90' has no unit; write 90V or 90mV\n", "SP-0010", "V3", "90")]
     [InlineData("'-14.9' has no unit; write -14.9V or -14.9mV, or ripple=-14.9mV\n", "SP-0010", "HT", "--", "-14.9")]
     [InlineData("'4' has no unit; write hours=4\n", "SP-0010", "soak", "4")]
-    [InlineData("'1' has no unit; write pass or fail\n", "SP-0010", "audio", "1")]
-    [InlineData("'5uF' gives capacitance a second time; an entry holds one, so enter the second as a reading of its own\n", "SP-0007", "C3", "4uF", "5uF")]
+    [InlineData("a test passes or fails, and '1' says neither; write pass or fail\n", "SP-0010", "audio", "1")]
+    [InlineData(
+        "'5uF' gives capacitance a second time; an entry holds one, so enter the second as a reading of its own\n",
+        "SP-0007",
+        "C3",
+        "4uF",
+        "5uF"
+    )]
     public void What_is_not_understood_ends_with_2_and_says_what_would_be(string message, params string[] words)
     {
         using var copy = CollectionCopy.Make();

@@ -36,7 +36,10 @@ public sealed class StockCommandTests
         );
         Assert.Equal(0, Enter(copy, "order", "PO-14", "lost").Exit);
         Assert.Contains("part_received: 2026-11-25, lost: 2026-11-25 }\n", copy.Read(Stock), StringComparison.Ordinal);
-        Assert.Equal("'PO-14' is lost on the way already; still open: PO-07, PO-08, PO-09\n", Enter(copy, "order", "PO-14", "received").Error);
+        Assert.Equal(
+            "'PO-14' is lost on the way already; still open: PO-07, PO-08, PO-09\n",
+            Enter(copy, "order", "PO-14", "received").Error
+        );
     }
 
     [Theory]

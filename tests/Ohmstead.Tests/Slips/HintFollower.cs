@@ -66,7 +66,7 @@ internal static partial class HintFollower
     [GeneratedRegex(" or |, and |if that is|…|\\bwhich\\b|such as|in the form|figure|: with the ")]
     private static partial Regex Choice();
 
-    [GeneratedRegex(", (if|with|where|whichever|as|typed) .*$|; .*$| if .*$")]
+    [GeneratedRegex(", (if|with|where|whichever|as|copied) .*$|; .*$| if .*$")]
     private static partial Regex Aside();
 
     [GeneratedRegex("^([a-z_]+:|[a-z_]+: .+|- .+|\\{.+\\}|\".+\"|[0-9].*)$")]

@@ -28,7 +28,7 @@ internal sealed record UnknownName(string Key, string Add)
                 check.Severity,
                 name.Spot.In(path),
                 $"{missing}; it looks like '{alike}' but has {Appearance.Difference(name.Value, alike)}",
-                $"write {Key}: {alike}, typed anew"
+                $"write {Key}: {alike}, copied from its list"
             );
         }
 
@@ -37,8 +37,14 @@ internal sealed record UnknownName(string Key, string Add)
             check.Name,
             check.Severity,
             name.Spot.In(path),
-            Nearest.Told(missing, near, Listed is { } listed ? $"; there {(listed.Count == 1 ? "is" : "are")} {Joined(listed)}" : string.Empty),
-            near is null ? Otherwise ?? (Listed is null ? Add : $"write {Key}: with the one that is meant, or {Add}") : $"write {Key}: {near}, or {Add}"
+            Nearest.Told(
+                missing,
+                near,
+                Listed is { } listed ? $"; there {(listed.Count == 1 ? "is" : "are")} {Joined(listed)}" : string.Empty
+            ),
+            near is null
+                ? Otherwise ?? (Listed is null ? Add : $"write {Key}: with the one that is meant, or {Add}")
+                : $"write {Key}: {near}, or {Add}"
         );
     }
 }

@@ -31,7 +31,10 @@ public sealed class PhotographMissing : IBoardCheck
                     Nearest.Told($"there is no picture '{photo.File.Value}'", near),
                     $"write file: {near}, or add the file; capitals count"
                 ),
-                PictureState.Missing => ($"there is no picture '{photo.File.Value}'", "add the file, or mend the name; capitals count"),
+                PictureState.Missing => (
+                    $"there is no picture '{photo.File.Value}'",
+                    "write file: with the path from the folder of the collection, or add the file there; capitals count"
+                ),
                 PictureState.Outside => (
                     $"'{photo.File.Value}' leads out of the collection",
                     $"write a path below the collection, such as photos/{board.Board.Id.Value}/{photo.File.Value.Split('/', '\\')[^1]}"

@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Findings;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
@@ -16,6 +17,15 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
             CheckEffect.HoldsBack,
             "what was read is not known"
         );
+
+    private static string? Own(PartKind kind) =>
+        kind.Family switch
+        {
+            PartFamily.Capacitor => "capacitance",
+            PartFamily.Resistor => "resistance",
+            PartFamily.Inductor => "inductance",
+            _ => null,
+        };
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
@@ -40,7 +50,9 @@ public sealed class ReadingOfWrongQuantity : IBoardCheck
                     value.Value.Spot,
                     $"{VerdictWords.Describe(value.Measured)} was read of {assessed.Reading.Part?.Value ?? assessed.Reading.Lot?.Value}, "
                         + $"which is of kind '{values.Kind.Text}'",
-                    "mend the part, or the name of the quantity"
+                    Own(values.Kind.Value) is { } own
+                        ? $"write the {own} that was read, or the name of the part that was measured"
+                        : "write the quantity that was read, or the name of the part that was measured"
                 );
             }
         }

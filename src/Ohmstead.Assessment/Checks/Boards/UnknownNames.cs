@@ -110,7 +110,10 @@ public static class UnknownNames
                 name.Split(RangeSign) is [var first, var last]
                 && board.Assessment.Place(first) is not null
                 && board.Assessment.Place(last) is not null
-                    ? ($"'{name}' is a range, and an entry is about one part", $"write part: {first}, and an entry of its own for each other up to {last}")
+                    ? (
+                        $"'{name}' is a range, and an entry is about one part",
+                        $"write part: {first}, and an entry of its own for each other up to {last}"
+                    )
                     : null,
         },
         new UnknownNameCheck(
