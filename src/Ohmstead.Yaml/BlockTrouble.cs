@@ -183,7 +183,7 @@ internal sealed partial class BlockTrouble
             $"{Quotation.Quote(RestOfLine(at))} "
                 + (
                     mark is '"' or '\''
-                        ? $"stands behind the closing quote, for the {mark} before it ends the text"
+                        ? $"stands behind the closing quote, for the {mark} before it ends the text; expected the end of the line"
                         : $"stands behind the closing {mark}; expected the end of the line"
                 ),
             mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
@@ -358,7 +358,8 @@ internal sealed partial class BlockTrouble
         var next =
             content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark behind #: # {content[2..].TrimStart()}"
             : MayGoOn(above, number)
-                ? $"indent it by {Spaces(KeyColumnOfLine(above) + 2)} if it goes on with line {Text(above)}, else write the colon that it lacks"
+                ? $"indent it by {Spaces(KeyColumnOfLine(above) + 2)} if it goes on with line {Text(above)}, "
+                    + "else write the colon that it lacks"
             : content.IndexOf(' ') is > 0 and var space && content.Length <= 120 && content[..space].IndexOfAnyExcept(KeyLetters) < 0
                 ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line "
                     + "when the one above goes on here"

@@ -39,7 +39,12 @@ internal static class OpenQuote
         {
             // With a comma it may be the end of this value, or a part of it.
             return value[^1] == closing && !value.Contains(',') && LineCures.Quoted(value[..^1]) is { } inside
-                ? Told(slice, quote, $"the {mark} before {Quotation.Quote(value)} is not closed", $"write {key} {inside} {closing}")
+                ? Told(
+                    slice,
+                    quote,
+                    $"the {mark} before {Quotation.Quote(value)} is not closed; expected it at the end of the value",
+                    $"write {key} {inside} {closing}"
+                )
                 : null;
         }
 
@@ -50,7 +55,7 @@ internal static class OpenQuote
                 quote,
                 isOther
                     ? $"the value begins with {mark} and ends with {value[^1]}"
-                    : $"the {mark} before {Quotation.Quote(value)} is not closed",
+                    : $"the {mark} before {Quotation.Quote(value)} is not closed; expected it at the end of the value",
                 $"write {key} {whole}"
             )
             : null;

@@ -180,7 +180,8 @@ internal static class Refusals
             1,
             $"a tab stands in the indentation; expected spaces{(others > 0 ? $"; {Text(others)} more lines have one" : string.Empty)}",
             SpacesBelow(slice, slice.Source.LineAt(at)) is var (number, count)
-                ? $"delete the tabs and type {Text(count)} spaces, as line {Text(number)} has, if it belongs with that; else two for each level"
+                ? $"delete the tabs and type {Text(count)} spaces, as line {Text(number)} has, if it belongs with that; "
+                    + "else two for each level"
                 : "replace the tab by spaces, two for each level"
         );
 

@@ -42,7 +42,7 @@ public sealed class Binder(string path)
                 Report(
                     RecordChecks.ValueMissing,
                     scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot,
-                    $"nothing stands behind '{entry.Key}'",
+                    $"nothing stands behind '{entry.Key}', expected {MissingValue.What(shape.KeyAt(place))}",
                     MissingValue.Next(shape.KeyAt(place))
                 );
             }
@@ -138,7 +138,8 @@ public sealed class Binder(string path)
             : swapped ?? OtherPlaceOf(entry, shape) ?? $"known keys: {string.Join(", ", shape.Keys.Select(key => key.Name))}";
         var found =
             near is null && whole is not null
-                ? $"a comma ends the text of '{Shown(node.Entries[at - 1].Key)}' before '{Shown(entry.Key)}', which is no key of the {shape.Name}"
+                ? $"a comma ends the text of '{Shown(node.Entries[at - 1].Key)}' before '{Shown(entry.Key)}', "
+                    + $"which is no key of the {shape.Name}"
             : near is null && swapped is not null
                 ? $"'{Shown(entry.Key)}: {Shown(((ScalarNode)entry.Value).Text)}' has key and value exchanged"
             : Told($"'{Shown(entry.Key)}' is no key of the {shape.Name}", entry.Key, near);
@@ -159,8 +160,8 @@ public sealed class Binder(string path)
 
     private static string? OtherPlaceOf(MappingEntry entry, Shape shape) =>
         OtherPlace.Inside(shape, entry.Key) is { } under
-            ? $"move it into the {under.Inner!.Name} of the day that it belongs to, in {under.Name}: beside its date; where that day has none, "
-                + $"begin a new {under.Inner.Name}"
+            ? $"move it into the {under.Inner!.Name} of the day that it belongs to, in {under.Name}: beside its date; "
+                + $"where that day has none, begin a new {under.Inner.Name}"
             : null;
 
     /// <summary>A text as a message shows it: its beginning, where it is long.</summary>

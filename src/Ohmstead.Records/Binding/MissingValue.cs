@@ -13,7 +13,8 @@ internal static class MissingValue
     internal static string Next(Key key) =>
         $"write {key.Name}: with {What(key)}" + (key.IsNeeded ? string.Empty : $", or leave {key.Name} out when it is not known");
 
-    private static string What(Key key) =>
+    /// <summary>What is expected there.</summary>
+    internal static string What(Key key) =>
         key.Kind switch
         {
             ValueKind.RoughDate => "the year, the month or the day",
@@ -24,7 +25,7 @@ internal static class MissingValue
             ValueKind.Tolerance => "the tolerance with its unit",
             ValueKind.Count => "the count",
             ValueKind.Word or ValueKind.Words when key.Words.Count <= MostWords => $"one of {string.Join(", ", key.Words)}",
-            ValueKind.Word or ValueKind.Words => "the word",
+            ValueKind.Word or ValueKind.Words => "one of the known words",
             ValueKind.Id => "the name",
             ValueKind.Text => "the text",
             _ => "the value",

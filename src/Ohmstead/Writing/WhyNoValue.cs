@@ -58,7 +58,8 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
         var number = word[..(word.AsSpan().LastIndexOfAnyInRange('0', '9') + 1)];
         return measures is PointMeasure.Hours && key == "after" ? $"hours of soak have a key of their own; write hours={number}"
             : Looked(measures) is { } looked
-                ? $"'{word}' is {Article(key)}, and {looked} is looked at here; enter it at the part that it was read of: its name, then {word}"
+                ? $"'{word}' is {Article(key)}, and {looked} is looked at here; "
+                    + $"enter it at the part that it was read of: its name, then {word}"
             : $"'{word}' was understood as {key.Replace('_', ' ')}, which is not what is looked at here";
     }
 
@@ -77,7 +78,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
 
     private static string Article(string key) =>
         key is "after" ? "a duration"
-        : key is "inductance" ? "an inductance"
+        : key[0] is 'a' or 'e' or 'i' ? $"an {key}"
         : $"a {key}";
 
     private static string? Looked(PointMeasure? measures) =>

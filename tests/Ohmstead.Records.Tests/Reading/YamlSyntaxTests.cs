@@ -3,13 +3,17 @@ namespace Ohmstead.Records.Tests.Reading;
 public sealed class YamlSyntaxTests
 {
     [Theory]
-    [InlineData("a: \"open\nb: 1", "2:4+1", "the \" before \"open\" is not closed")]
+    [InlineData("a: \"open\nb: 1", "2:4+1", "the \" before \"open\" is not closed; expected it at the end of the value")]
     [InlineData("a: \"open\n  and on\nb: 1", "2:4+1", "the quote opened here is not closed before line 4, where something else begins")]
-    [InlineData("a: 'open\nb: 1", "2:4+1", "the ' before \"open\" is not closed")]
-    [InlineData("a: \"open", "2:4+1", "the \" before \"open\" is not closed")]
+    [InlineData("a: 'open\nb: 1", "2:4+1", "the ' before \"open\" is not closed; expected it at the end of the value")]
+    [InlineData("a: \"open", "2:4+1", "the \" before \"open\" is not closed; expected it at the end of the value")]
     [InlineData("a: \"open'\nb: 1", "2:4+1", "the value begins with \" and ends with '")]
     [InlineData("a: \"\nb: 1", "2:4+1", "a \" alone repeats nothing; expected the value")]
-    [InlineData("p:\n  - { ref: \"C12 }\n  - { ref: C13 }", "3:12+1", "the \" before \"C12 }\" is not closed")]
+    [InlineData(
+        "p:\n  - { ref: \"C12 }\n  - { ref: C13 }",
+        "3:12+1",
+        "the \" before \"C12 }\" is not closed; expected it at the end of the value"
+    )]
     [InlineData("p:\n  - { ref: \", a: 1 }\n  - { ref: C13 }", "3:12+1", "a \" alone repeats nothing; expected the value")]
     [InlineData(
         "p:\n  - { ref: \"C12, a: 1 }\n  - { ref: C13 }",
@@ -22,8 +26,16 @@ public sealed class YamlSyntaxTests
         "3:12+1",
         "the quote opened here closes only on line 4, before \"C13' }\""
     )]
-    [InlineData("a: 'it's'", "2:8+2", "\"s'\" stands behind the closing quote, for the ' before it ends the text")]
-    [InlineData("a: \"x\" y", "2:8+1", "\"y\" stands behind the closing quote, for the \" before it ends the text")]
+    [InlineData(
+        "a: 'it's'",
+        "2:8+2",
+        "\"s'\" stands behind the closing quote, for the ' before it ends the text; expected the end of the line"
+    )]
+    [InlineData(
+        "a: \"x\" y",
+        "2:8+1",
+        "\"y\" stands behind the closing quote, for the \" before it ends the text; expected the end of the line"
+    )]
     [InlineData("a: \"C:\\data\"", "2:7+2", "\"\\d\" is no escape that a double-quoted value knows")]
     [InlineData("a: \"\\uZZZZ\"", "2:5+2", "\"\\u\" is no escape that a double-quoted value knows")]
     [InlineData("a: \"\\x4\"", "2:5+2", "\"\\x\" is no escape that a double-quoted value knows")]
@@ -38,7 +50,7 @@ public sealed class YamlSyntaxTests
             $"parts:\n  - {{ ref: C1, kind: 'film }}\n{string.Join('\n', lines)}",
             "yaml-syntax",
             "3:22+1",
-            "the ' before \"film }\" is not closed"
+            "the ' before \"film }\" is not closed; expected it at the end of the value"
         );
     }
 

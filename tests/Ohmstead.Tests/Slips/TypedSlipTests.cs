@@ -64,7 +64,7 @@ public sealed class TypedSlipTests
         Assert.InRange(TypedSlip.All.Count(slip => slip.Judged.Word), hundredths, TypedSlip.All.Count);
         Assert.InRange(TypedSlip.All.Count(slip => slip.Judged.Cause), hundredths, TypedSlip.All.Count);
         Assert.InRange(TypedSlip.All.Count(slip => slip.Judged.Mended), hundredths, TypedSlip.All.Count);
-        Assert.InRange(TypedSlip.All.Count(slip => slip.IsInOwnWords), 0, TypedSlip.All.Count / 4);
+        Assert.InRange(TypedSlip.All.Count(slip => slip.IsInOwnWords), 0, TypedSlip.All.Count / 3);
     }
 
     private static TypedSlip Find(string name) => TypedSlip.All.Single(slip => slip.Name == name);
