@@ -37,9 +37,9 @@ internal static partial class SearchDates
         return (end - at, after) switch
         {
             (4, '-') => From(Figures().Match(text, at)),
-            (<= 2, '/') => From(Pointed().Match(text, at)),
-            (<= 2, '.') => From(DayFirst().Match(text, at)) ?? From(Pointed().Match(text, at)),
-            (<= 2, ' ' or 's' or 'n' or 'r' or 't' or 'S' or 'N' or 'R' or 'T') => From(DayFirst().Match(text, at)),
+            (1 or 2, '/') => From(Pointed().Match(text, at)),
+            (1 or 2, '.') => From(DayFirst().Match(text, at)) ?? From(Pointed().Match(text, at)),
+            (1 or 2, ' ' or 's' or 'n' or 'r' or 't' or 'S' or 'N' or 'R' or 'T') => From(DayFirst().Match(text, at)),
             _ => null,
         };
     }

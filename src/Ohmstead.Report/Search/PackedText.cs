@@ -36,7 +36,8 @@ internal sealed class PackedText
         var places = pieces.Index().ToDictionary(pair => pair.Item, pair => pair.Index, StringComparer.Ordinal);
         var signs = places.GetAlternateLookup<ReadOnlySpan<char>>();
         var packed = new StringBuilder(text.Length);
-        for (var word = 0; word < ends.Count; )
+        var word = 0;
+        while (word < ends.Count)
         {
             var start = word == 0 ? 0 : ends[word - 1];
             var taken = 0;
