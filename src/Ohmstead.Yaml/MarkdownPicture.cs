@@ -9,12 +9,13 @@ internal static partial class MarkdownPicture
     internal static string? At(YamlSlice slice, int at)
     {
         var line = slice.Source.LineAt(at);
-        if (slice.Source.Line(line) is not { Length: <= 200 } text || !Item().Match(text.ToString()).Success)
+        var text = slice.Source.Line(line);
+        var picture = text.Length <= 200 ? Item().Match(text.ToString()) : Match.Empty;
+        if (!picture.Success)
         {
             return null;
         }
 
-        var picture = Item().Match(text.ToString());
         var (shows, file) = (picture.Groups["shows"].Value.Trim(), picture.Groups["file"].Value);
         return $"write - {{ file: {file}, shows: {(shows.Length == 0 ? "…" : shows)} }}";
     }
