@@ -35,14 +35,14 @@ internal sealed class UnknownNameCheck(CheckDescription description, string key)
     // More names in one line are not read to their end.
     private const int MostListed = 6;
 
-    private IReadOnlyList<string>? Listed(BoardUnderCheck board) =>
+    private string[]? Listed(BoardUnderCheck board) =>
         Otherwise is null && Known(board).Take(MostListed + 1).ToArray() is { Length: > 0 and <= MostListed } few ? few : null;
 
     /// <inheritdoc/>
     public IEnumerable<Finding> Look(BoardUnderCheck board)
     {
         KnownNames? known = null;
-        IReadOnlyList<string>? listed = null;
+        string[]? listed = null;
         foreach (var name in Named(board))
         {
             if (!Has(board, name.Value) && Several?.Invoke(board, name.Value) is var (message, next))
