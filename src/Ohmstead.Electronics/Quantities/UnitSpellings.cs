@@ -48,7 +48,10 @@ public static class UnitSpellings
             if (UnitLookup.IsTwoFacedFarad(dimension, spelling))
             {
                 yield return new(spelling, dimension, -6, 1, UnitPrint.Old);
-                yield return new(spelling, dimension, spelling[0] == 'm' ? -3 : 6, 1, UnitPrint.International);
+                if (QuantityText.TryRead("1" + spelling, dimension, UnitPrint.International, out _))
+                {
+                    yield return new(spelling, dimension, -3, 1, UnitPrint.International);
+                }
             }
             else if (
                 UnitLookup.TryFind(dimension, spelling, out var power, out var multiplier)
