@@ -8,7 +8,7 @@ namespace Ohmstead.Tests.Merging;
 /// <summary>What two people, or three, entered on copies of the demo by the program's own commands, merged: over many seeds.</summary>
 public sealed partial class MergedPairTests
 {
-    private static readonly int Pairs = TestExtent.Times(usual: 24, all: 400);
+    private static readonly int Pairs = TestExtent.Times(usual: 24, all: 200, whole: 400);
     private static readonly int Triples = TestExtent.Times(usual: 6, all: 60);
 
     [Fact]

@@ -49,9 +49,10 @@ internal static class SlipPage
             );
             foreach (var slip in theme)
             {
+                var mended = Mended(slip.Judged.Mended, slip.IsInOwnWords);
                 page.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {slip.Name} | {Cell(slip.Put)} | {Text(slip.Told)} | {Text(slip.Next)} | {Mended(slip.Judged.Mended, slip.IsInOwnWords)} |\n"
+                    $"| {slip.Name} | {Cell(slip.Put)} | {Text(slip.Told)} | {Text(slip.Next)} | {mended} |\n"
                 );
             }
         }
@@ -78,9 +79,10 @@ internal static class SlipPage
             foreach (var slip in theme)
             {
                 var told = slip.Told.Where(line => !line.StartsWith("ohmstead ", StringComparison.Ordinal)).Select(line => line.Trim());
+                var mended = Mended(slip.Judged.Mended, slip.IsInOwnWords);
                 page.Append(
                     CultureInfo.InvariantCulture,
-                    $"| {slip.Name} | {Cell(slip.Typed)} | {Text(string.Join(" / ", told))} | {Cell(slip.Mended)} | {Mended(slip.Judged.Mended, slip.IsInOwnWords)} |\n"
+                    $"| {slip.Name} | {Cell(slip.Typed)} | {Text(string.Join(" / ", told))} | {Cell(slip.Mended)} | {mended} |\n"
                 );
             }
         }
