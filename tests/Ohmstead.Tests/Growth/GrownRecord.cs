@@ -125,7 +125,7 @@ internal sealed record GrownRecord(string Name, int First, Func<int, IReadOnlyLi
             + "]\n"
         ),
         Board("a line of one value", 8000, n => "note: " + new string('x', n) + "\n"),
-        Board("a note of many lines", 3000, n => "note: |\n" + Lines(n, i => "  a line")),
+        Board("a note of many lines", 1000, n => "note: |\n" + Lines(n, i => "  a line")),
         // What is wrong.
         Board("unknown parts", 1500, n => Parts(n) + Readings(n, i => $"part: Q{i}X, circuit: out, resistance: 47 kΩ")),
         Collection(
