@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Life;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
@@ -22,9 +23,15 @@ public sealed class Assessor
     /// <summary>Assesses boards of a workshop.</summary>
     /// <param name="workshop">What boards refer to.</param>
     public Assessor(Workshop workshop)
+        : this(workshop, new()) { }
+
+    /// <summary>Assesses boards of a workshop.</summary>
+    /// <param name="workshop">What boards refer to.</param>
+    /// <param name="limits">The limits that are known already: marks have the same in every workshop.</param>
+    public Assessor(Workshop workshop, LimitMemo limits)
     {
         this.workshop = workshop;
-        judge = new(workshop);
+        judge = new(workshop, limits);
         lots = new(workshop, judge);
     }
 

@@ -1,6 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Records.Entries;
 using Ohmstead.Records.Findings;
@@ -35,10 +36,11 @@ public sealed record ReadBoard(BoardFile Board, ImmutableArray<Finding> Found);
 /// <param name="was">The earlier state of the collection.</param>
 /// <param name="now">The later state.</param>
 /// <param name="shared">What differs in the files that boards share.</param>
-public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnlyList<InputDifference> shared)
+/// <param name="limits">The limits that are known already.</param>
+public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnlyList<InputDifference> shared, LimitMemo limits)
 {
     private readonly Dictionary<InputKind, BoardJudge> judges = [];
-    private readonly BoardJudge asItWas = was.Judge();
+    private readonly BoardJudge asItWas = was.Judge(limits);
 
     /// <summary>The changes of a board, each with its cause.</summary>
     /// <param name="board">The board.</param>
@@ -127,7 +129,7 @@ public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnl
 
         if (!judges.TryGetValue(kind, out var judge))
         {
-            judges.Add(kind, judge = was.With(now, kind).Judge());
+            judges.Add(kind, judge = was.With(now, kind).Judge(limits));
         }
 
         return judge.Judge(board.Was.Board, board.Was.Found);

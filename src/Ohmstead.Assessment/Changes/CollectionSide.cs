@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks.Basis;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
@@ -23,8 +24,9 @@ public sealed record CollectionSide(Workshop Workshop, DateOnly Today, Immutable
     public BoardsTogether? Together { get; init; }
 
     /// <summary>Judges boards of this side, for one thread at a time.</summary>
-    public BoardJudge Judge() =>
-        new(Workshop, SharedFaults.From(Workshop, Together is null ? Found : Found.Concat(Together.Findings)), Today, Pictures)
+    /// <param name="limits">The limits that are known already: the other side asks for the same.</param>
+    public BoardJudge Judge(LimitMemo limits) =>
+        new(Workshop, SharedFaults.From(Workshop, Together is null ? Found : Found.Concat(Together.Findings)), Today, Pictures, limits)
         {
             Pieces = Together?.Pieces ?? PieceShares.None,
             Stories = Stories,

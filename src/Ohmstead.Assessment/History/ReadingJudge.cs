@@ -12,7 +12,8 @@ namespace Ohmstead.Assessment.History;
 /// <remarks>It keeps what is the same for many readings in mind, so an instance is used by one thread at a time; each worker has its
 /// own.</remarks>
 /// <param name="workshop">What readings refer to.</param>
-public sealed class ReadingJudge(Workshop workshop)
+/// <param name="known">The limits that are known already: marks have the same in every workshop.</param>
+public sealed class ReadingJudge(Workshop workshop, LimitMemo known)
 {
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
@@ -20,13 +21,15 @@ public sealed class ReadingJudge(Workshop workshop)
     // And with one instrument, whose calibration is looked up once for all of them.
     private (Instrument? Instrument, DateOnly Day, DateOnly? Since) lastLapse;
 
-    // The same marks come on all boards.
-    private readonly LimitMemo limitsKnown = new();
-
     // A lot is measured once when it comes, and its parts go to many boards.
     private readonly Dictionary<Reading, AssessedReading> incoming = new(ReferenceEqualityComparer.Instance);
 
     private readonly FittedValues fitted = new();
+
+    /// <summary>Judges readings of a workshop that refer to it.</summary>
+    /// <param name="workshop">What readings refer to.</param>
+    public ReadingJudge(Workshop workshop)
+        : this(workshop, new()) { }
 
     /// <summary>What a part is that sits in a place: its own marks, and what the circuit needs there.</summary>
     internal PartValues InPlace(PartValues part, PartValues? place) => fitted.Combine(part, place);
@@ -72,7 +75,7 @@ public sealed class ReadingJudge(Workshop workshop)
         for (var at = 0; at < read.Length; at++)
         {
             var value = read[at];
-            var limits = limitsKnown.For(values, place, value.Measured, how);
+            var limits = known.For(values, place, value.Measured, how);
             var verdict = Judge.Decide(
                 value,
                 limits,

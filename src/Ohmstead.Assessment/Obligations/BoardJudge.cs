@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Obligations.Rules;
 using Ohmstead.Assessment.Workshops;
@@ -21,9 +22,10 @@ namespace Ohmstead.Assessment.Obligations;
 /// <param name="shared">What was found in the files that boards share.</param>
 /// <param name="today">The day of this run.</param>
 /// <param name="pictures">The pictures of the collection.</param>
-public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly today, IPictures pictures)
+/// <param name="limits">The limits that are known already; none where nobody else judges beside it.</param>
+public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly today, IPictures pictures, LimitMemo? limits = null)
 {
-    private readonly Assessor assessor = new(workshop);
+    private readonly Assessor assessor = new(workshop, limits ?? new());
 
     /// <summary>Which fitting has which piece of a lot, once all boards were compared; before that each board takes what it asks.</summary>
     public PieceShares Pieces { get; init; } = PieceShares.None;

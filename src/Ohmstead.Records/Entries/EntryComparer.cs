@@ -1,6 +1,8 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Runtime.InteropServices;
+using Ohmstead.Records.Nodes;
+using Ohmstead.Records.Shapes;
 using Ohmstead.Records.Text;
 
 namespace Ohmstead.Records.Entries;
@@ -9,7 +11,7 @@ namespace Ohmstead.Records.Entries;
 /// <param name="Differences">What differs, in the order of the later state, what is gone first.</param>
 /// <param name="Earlier">Where each entry of the later state stood in the earlier one, by where it stands now; those that are new are not
 /// in it.</param>
-public sealed record EntryComparison(ImmutableArray<EntryDifference> Differences, FrozenDictionary<Spot, Spot> Earlier)
+public sealed record EntryComparison(ImmutableArray<EntryDifference> Differences, IReadOnlyDictionary<Spot, Spot> Earlier)
 {
     /// <summary>Nothing differs.</summary>
     public static EntryComparison Same { get; } = new([], FrozenDictionary<Spot, Spot>.Empty);
@@ -18,7 +20,31 @@ public sealed record EntryComparison(ImmutableArray<EntryDifference> Differences
 /// <summary>Compares what two states of a file say.</summary>
 public static class EntryComparer
 {
-    /// <summary>Compares.</summary>
+    /// <summary>Compares two states of a file. What stands in both word for word is not taken apart.</summary>
+    /// <param name="was">The earlier state; null when there was no file that could be read.</param>
+    /// <param name="now">The later state; likewise.</param>
+    /// <param name="shape">The shape of the file.</param>
+    public static EntryComparison Compare(MappingNode? was, MappingNode? now, Shape shape)
+    {
+        if (was is null || now is null)
+        {
+            return Compare(was is null ? [] : RecordEntries.List(was, shape), now is null ? [] : RecordEntries.List(now, shape));
+        }
+
+        var left = SameItems.LeaveOut(was, now);
+        var compared = Compare(RecordEntries.List(left.Was, shape), RecordEntries.List(left.Now, shape));
+        foreach (var (spot, earlier) in compared.Earlier)
+        {
+            left.Earlier.TryAdd(spot, earlier);
+        }
+
+        return compared with
+        {
+            Earlier = left.Earlier,
+        };
+    }
+
+    /// <summary>Compares the entries of two states of a file.</summary>
     /// <remarks>
     /// Entries are paired by what they are about, never by line or position: first those that say the same, then those of one name, then
     /// those that are still alike after somebody mended who, how or what.
@@ -64,7 +90,7 @@ public static class EntryComparer
             }
         }
 
-        return new(differences.DrainToImmutable(), earlier.ToFrozenDictionary());
+        return new(differences.DrainToImmutable(), earlier);
     }
 
     // Each earlier entry has one partner at most; among twins the first takes the first.

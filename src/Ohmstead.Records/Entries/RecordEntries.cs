@@ -55,6 +55,9 @@ public static class RecordEntries
         return entries.DrainToImmutable();
     }
 
+    /// <summary>True for a key of a file behind which each item is an entry of its own, or a visit with entries.</summary>
+    internal static bool IsListed(string key) => key == Bench || EntryShape.OfFiles.ContainsKey(key);
+
     private static void Add(ImmutableArray<RecordEntry>.Builder entries, string list, MappingNode item, Shape shape, EntryShape names)
     {
         var of = Of(item, names);

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
@@ -19,28 +20,24 @@ namespace Ohmstead.Comparing;
 /// <param name="now">The later state with its files.</param>
 /// <param name="shared">What differs in the files that boards share.</param>
 /// <param name="how">How records are read.</param>
+/// <param name="limits">The limits that are known already: both judges and who looks for causes ask for those of the same marks.</param>
 internal sealed class PairWorker(
     (CollectionFolder Folder, CollectionSide Side) was,
     (CollectionFolder Folder, CollectionSide Side) now,
     IReadOnlyList<InputDifference> shared,
-    (INodeReader Nodes, RunOptions Options) how
+    (INodeReader Nodes, RunOptions Options) how,
+    LimitMemo limits
 )
 {
     private readonly FileReader before = new(was.Folder, how.Nodes, how.Options);
     private readonly FileReader after = new(now.Folder, how.Nodes, how.Options);
-    private readonly BoardJudge asItWas = was.Side.Judge();
-    private readonly BoardJudge asItIs = now.Side.Judge();
-    private readonly CauseFinder causes = new(was.Side, now.Side, shared);
+    private readonly BoardJudge asItWas = was.Side.Judge(limits);
+    private readonly BoardJudge asItIs = now.Side.Judge(limits);
+    private readonly CauseFinder causes = new(was.Side, now.Side, shared, limits);
 
     public PairResult Compare(BoardPair pair)
     {
-        var later = pair.Now is { } path ? Read(after, path) : null;
-        // The path is part of what findings say, so a renamed file of equal bytes is read anew.
-        var earlier =
-            pair.IsSame && pair.Was == pair.Now ? later
-            : pair.Was is { } old ? Read(before, old)
-            : null;
-        var entries = pair.IsSame ? EntryComparison.Same : EntryComparer.Compare(earlier?.Entries ?? [], later?.Entries ?? []);
+        var (earlier, later, entries) = Read(pair);
         var (judgedWas, judgedNow) = (Judge(asItWas, earlier), Judge(asItIs, later));
         ImmutableArray<InputDifference> own =
         [
@@ -111,12 +108,27 @@ internal sealed class PairWorker(
     private static string Told(ImmutableArray<Verdict> verdicts) =>
         string.Join(", ", verdicts.Select(one => VerdictWords.Describe(one.Outcome)).Distinct());
 
-    private static ReadFile Read(FileReader reader, string path)
+    // By itself, so that nothing holds the nodes once it has returned.
+    private (ReadFile? Was, ReadFile? Now, EntryComparison Entries) Read(BoardPair pair)
+    {
+        // The path is part of what findings say, so a renamed file of equal bytes is read anew.
+        if (pair.IsSame && pair.Was is { } same && pair.Was == pair.Now)
+        {
+            var (both, _) = Read(after, same);
+            return (both, both, EntryComparison.Same);
+        }
+
+        var (earlier, oldRoot) = pair.Was is { } old ? Read(before, old) : default;
+        var (later, root) = pair.Now is { } path ? Read(after, path) : default;
+        return (earlier, later, pair.IsSame ? EntryComparison.Same : EntryComparer.Compare(oldRoot, root, FileShapes.Board));
+    }
+
+    private static (ReadFile File, MappingNode? Root) Read(FileReader reader, string path)
     {
         var text = reader.Read(path, FileForm.Markdown);
         var read = FileBinding.Board(path, text);
-        return new(read.File, read.Findings, text.Root is { } root ? RecordEntries.List(root, FileShapes.Board) : []);
+        return (new(read.File, read.Findings), text.Root);
     }
 
-    private sealed record ReadFile(BoardFile? File, ImmutableArray<Finding> Found, ImmutableArray<RecordEntry> Entries);
+    private sealed record ReadFile(BoardFile? File, ImmutableArray<Finding> Found);
 }
