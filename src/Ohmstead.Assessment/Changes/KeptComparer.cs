@@ -15,7 +15,7 @@ public static class KeptComparer
     {
         var before = was.Boards.ToDictionary(board => board.Path, StringComparer.Ordinal);
         var boards = now
-            .Boards.Where(board => before.TryGetValue(board.Path, out var old) && old.Content == board.Content)
+            .Boards.Where(board => before.TryGetValue(board.Path, out var old) && IsSame(old, board))
             .Select(board => new BoardChanges(
                 board.Number,
                 board.Path,
@@ -29,10 +29,16 @@ public static class KeptComparer
         return new(differing, [], [], boards.Length - differing.Length);
     }
 
-    /// <summary>The paths of records that are not what they were, or that only one of them knows: nothing is told of them.</summary>
+    // A photograph that is gone or was taken anew is found by checks: of that, too, the program is no cause.
+    private static bool IsSame(KeptBoard was, KeptBoard now) =>
+        was.Content == now.Content
+        && (was.Photographs is null || now.Photographs is null || was.Photographs.SequenceEqual(now.Photographs));
+
+    /// <summary>The paths of records and photographs that are not what they were, or that only one of them knows: nothing is told of them.</summary>
     public static ImmutableArray<string> Others(KeptJudgement was, KeptJudgement now)
     {
-        var (before, after) = (Names(was), Names(now));
+        var isKept = was.Boards.Concat(now.Boards).All(board => board.Photographs is not null);
+        var (before, after) = (Names(was, isKept), Names(now, isKept));
         return
         [
             .. before
@@ -42,10 +48,16 @@ public static class KeptComparer
         ];
     }
 
-    private static Dictionary<string, string> Names(KeptJudgement judgement) =>
+    private static Dictionary<string, string> Names(KeptJudgement judgement, bool withPhotographs) =>
         judgement
             .Boards.Select(board => (board.Path, board.Content))
             .Concat(judgement.Shared.Select(pair => (Path: pair.Key, Content: pair.Value)))
+            .Concat(
+                judgement
+                    .Boards.Where(_ => withPhotographs)
+                    .SelectMany(board => board.Photographs!)
+                    .Select(pair => (Path: pair.Key, Content: pair.Value))
+            )
             .DistinctBy(pair => pair.Path, StringComparer.Ordinal)
             .ToDictionary(pair => pair.Path, pair => pair.Content, StringComparer.Ordinal);
 

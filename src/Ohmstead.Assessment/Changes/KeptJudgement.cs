@@ -36,10 +36,15 @@ public sealed record KeptBoard(
     ImmutableArray<string> Findings
 )
 {
+    /// <summary>The names of the contents of the photographs that its record names, by path; for one that is not there, what lies in its
+    /// place. Null where they were not kept.</summary>
+    public ImmutableSortedDictionary<string, string>? Photographs { get; init; }
+
     /// <summary>What is kept of a judged board.</summary>
     /// <param name="board">The board.</param>
     /// <param name="content">The name of the content of its record.</param>
-    public static KeptBoard From(JudgedBoard board, string content) =>
+    /// <param name="photograph">The name of the content of a photograph.</param>
+    public static KeptBoard From(JudgedBoard board, string content, Func<string, string> photograph) =>
         new(
             board.Board.Id.Value,
             board.Board.Path,
@@ -61,7 +66,14 @@ public sealed record KeptBoard(
                 ),
             ],
             [.. board.Reported.Select(BoardComparer.Told)]
-        );
+        )
+        {
+            Photographs = board
+                .Board.Bench.SelectMany(visit => visit.Photos)
+                .Select(photo => photo.File.Value)
+                .Distinct(StringComparer.Ordinal)
+                .ToImmutableSortedDictionary(path => path, photograph, StringComparer.Ordinal),
+        };
 
     private static KeptVerdict Kept(Verdict verdict, string place, string day) =>
         new(place, VerdictComparer.About(place, verdict, day), VerdictWords.Describe(verdict.Outcome), VerdictComparer.Told(verdict));

@@ -19,9 +19,11 @@ internal sealed class JudgementKeeper(CollectionFolder folder, RunOptions option
         options.Workers
     );
 
+    private readonly PhotographNames photographs = new(folder.Root);
+
     /// <summary>Takes up a board, from any worker; once more when it was judged again.</summary>
     public void Add(JudgedBoard board) =>
-        boards[board.Board.Path] = KeptBoard.From(board, names.GetValueOrDefault(board.Board.Path, string.Empty));
+        boards[board.Board.Path] = KeptBoard.From(board, names.GetValueOrDefault(board.Board.Path, string.Empty), photographs.For);
 
     /// <summary>What was judged. The version of this program is told with it.</summary>
     public KeptJudgement Finish()

@@ -93,6 +93,22 @@ public sealed class KeptJudgementTests
     }
 
     [Fact]
+    public void A_photograph_that_is_gone_or_taken_anew_is_not_laid_to_the_program()
+    {
+        using var copy = Kept();
+        var photos = Directory.GetFiles(copy.At("photos"), "*.*", SearchOption.AllDirectories).Order(StringComparer.Ordinal).ToArray();
+        var path = Path.GetRelativePath(copy.Root, photos[0]).Replace('\\', '/');
+        var other = File.ReadAllBytes(photos[^1]);
+        foreach (var change in new Action[] { () => File.Delete(photos[0]), () => File.WriteAllBytes(photos[0], other) })
+        {
+            change();
+            var run = Run.Of("changes", "--judged", copy.At("judged.json"), "--in", copy.Root);
+            Assert.Equal((3, $"{path} is not what it was, and left out\n"), (run.Exit, run.Error));
+            Assert.Equal("nothing differs in meaning; 19 boards are as they were\n", run.Out);
+        }
+    }
+
+    [Fact]
     public void Where_a_shared_file_is_another_one_nothing_is_laid_to_the_program()
     {
         using var copy = Kept();

@@ -57,10 +57,7 @@ internal static class KeptJson
                 new(
                     Text(root, "program"),
                     DateOnly.ParseExact(Text(root, "on"), "yyyy-MM-dd", CultureInfo.InvariantCulture),
-                    root.GetProperty("shared")
-                        .EnumerateObject()
-                        .DistinctBy(pair => pair.Name)
-                        .ToImmutableSortedDictionary(pair => pair.Name, pair => pair.Value.GetString()!, StringComparer.Ordinal),
+                    Names(root.GetProperty("shared")),
                     [.. root.GetProperty("boards").EnumerateArray().Select(Board).DistinctBy(board => board.Path)]
                 )
             );
@@ -99,6 +96,13 @@ internal static class KeptJson
         }
 
         json.WriteEndArray();
+        json.WriteStartObject("photographs");
+        foreach (var photograph in board.Photographs?.AsEnumerable() ?? [])
+        {
+            json.WriteString(photograph.Key, photograph.Value);
+        }
+
+        json.WriteEndObject();
         json.WriteEndObject();
     }
 
@@ -120,7 +124,20 @@ internal static class KeptJson
                     )),
             ],
             [.. json.GetProperty("findings").EnumerateArray().Select(one => one.GetString() ?? throw new FormatException())]
-        );
+        )
+        {
+            // The first release did not keep them.
+            Photographs = json.TryGetProperty("photographs", out var names) ? Names(names) : null,
+        };
+
+    private static ImmutableSortedDictionary<string, string> Names(JsonElement json) =>
+        json.EnumerateObject()
+            .DistinctBy(pair => pair.Name)
+            .ToImmutableSortedDictionary(
+                pair => pair.Name,
+                pair => pair.Value.GetString() ?? throw new FormatException(),
+                StringComparer.Ordinal
+            );
 
     private static string Text(JsonElement json, string name) => json.GetProperty(name).GetString() ?? throw new FormatException();
 }
