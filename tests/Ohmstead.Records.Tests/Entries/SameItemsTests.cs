@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text;
 using CsCheck;
 using Ohmstead.Records.Entries;
