@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
@@ -29,7 +30,9 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
     /// <summary>Makes what takes up boards, for one worker: the record with what reading it found.</summary>
     public Action<BoardFile, ImmutableArray<Finding>> ForWorker()
     {
-        var judges = past.Select(day => day.Judge(null)).ToArray();
+        // On each day the same marks are judged.
+        var limits = new LimitMemo();
+        var judges = past.Select(day => day.Judge(null, limits)).ToArray();
         return (board, found) => boards[board.Path] = Judge(board, found, judges);
     }
 
@@ -103,12 +106,13 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
             return new(folder, then, upTo, workshop, found);
         }
 
-        public BoardJudge Judge(BoardsTogether? together) =>
+        public BoardJudge Judge(BoardsTogether? together, LimitMemo limits) =>
             new(
                 Workshop,
                 SharedFaults.From(Workshop, together is null ? Found : Found.Concat(together.Findings)),
                 Options.Today,
-                Folder.Files.Pictures(Options)
+                Folder.Files.Pictures(Options),
+                limits
             )
             {
                 Pieces = together?.Pieces ?? PieceShares.None,
