@@ -43,6 +43,9 @@ public sealed record BoardSummary(
     /// <summary>How many readings of each outcome.</summary>
     public OutcomeCounts Readings { get; init; }
 
+    /// <summary>What the readings say of what sits on it now.</summary>
+    public HoldsNow Now { get; init; } = HoldsNow.Nothing;
+
     /// <summary>The last day of any entry.</summary>
     public DateOnly? LastSeen { get; init; }
 
@@ -137,6 +140,7 @@ public sealed record BoardSummary(
         this with
         {
             Needs = board.Needs,
+            Now = HoldsNow.Of(board),
             Overruled = !board.IsWorkedOn
                 ? []
                 :

@@ -36,7 +36,7 @@ public sealed record JudgedBoard : BoardAssessment
         [
             .. obligations
                 .Where(one => one.Standing == ObligationStanding.Open)
-                .Select(one => new StateReason(one.State, one.At, one.Text, one.NextStep, one.Kind))
+                .Select(one => new StateReason(one.State, one.At, one.Text, one.NextStep, one.Kind) { Act = one.Act })
                 .OrderByDescending(reason => reason.State),
         ];
     }

@@ -25,7 +25,7 @@ public static class BuyingList
     {
         var coming = ComingParts.Count(workshop);
         var waited = coming.SetAside(boards);
-        var ordered = boards.SelectMany(board => board.Needs.Where(need => IsOnOrder(workshop, board, need))).ToHashSet();
+        var ordered = boards.SelectMany(board => board.Needs.Where(need => WaitFor(workshop, board, need) is not null)).ToHashSet();
         var lines = boards
             .SelectMany(board => board.Needs)
             .GroupBy(need => need.What, StringComparer.Ordinal)
@@ -63,8 +63,9 @@ public static class BuyingList
     private static (string Line, int Count)[] Joined((string Line, int Count)[] lines) =>
         [.. lines.GroupBy(line => line.Line, StringComparer.Ordinal).Select(group => (group.Key, group.Sum(line => line.Count)))];
 
-    private static bool IsOnOrder(Workshop workshop, BoardSummary board, PartNeed need) =>
-        board.Waits.Any(wait =>
+    /// <summary>The wait of a board under an open order in words alone that a place counts as served by; null when there is none.</summary>
+    internal static Wait? WaitFor(Workshop workshop, BoardSummary board, PartNeed need) =>
+        board.Waits.FirstOrDefault(wait =>
             IsOpen(workshop, wait)
             && (
                 board.Needs.Length == 1

@@ -110,6 +110,9 @@ public static class BoardStates
 /// <param name="Kind">The kind of obligation that is open.</param>
 public sealed record StateReason(BoardState State, string? At, string Text, string NextStep, string Kind)
 {
+    /// <summary>What to do, with the thing by its name.</summary>
+    public string Act { get; init; } = NextStep;
+
     /// <summary>Why, with the place where there is one.</summary>
     public string Told => At is null ? Text : $"{At}: {Text}";
 }

@@ -80,6 +80,10 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
     /// <summary>What to do while it is open; empty otherwise.</summary>
     public string NextStep { get; private init; } = string.Empty;
 
+    /// <summary>What to do while it is open, as one reads it on a list of many boards: the thing by its name instead of "it". Empty where
+    /// nothing is to be done.</summary>
+    public string Act { get; private init; } = string.Empty;
+
     /// <summary>True when nothing but another part at its place will meet it: the part is needed.</summary>
     public bool NeedsPart { get; init; }
 
@@ -94,8 +98,19 @@ public sealed record Obligation(string Kind, string? At, ObligationStanding Stan
         : $"{Text}: {by.Words}";
 
     /// <summary>An obligation that nothing meets yet.</summary>
-    public static Obligation Open(string kind, BoardState state, string? at, LazyText text, string nextStep) =>
-        new(kind, at, ObligationStanding.Open, text) { State = state, NextStep = nextStep };
+    /// <param name="kind">The kind of obligation.</param>
+    /// <param name="state">The state that it gives.</param>
+    /// <param name="at">The place, or null for the whole board.</param>
+    /// <param name="text">Why it is open.</param>
+    /// <param name="nextStep">What to do, beside the place.</param>
+    /// <param name="act">The same with the thing by its name; null where the next step behind the name of the place says it.</param>
+    public static Obligation Open(string kind, BoardState state, string? at, LazyText text, string nextStep, string? act = null) =>
+        new(kind, at, ObligationStanding.Open, text)
+        {
+            State = state,
+            NextStep = nextStep,
+            Act = act ?? (at is null ? nextStep : $"{at}: {nextStep}"),
+        };
 
     /// <summary>An obligation that is met.</summary>
     public static Obligation Met(string kind, string? at, LazyText asks, Evidence by) =>

@@ -45,12 +45,20 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
     }
 
     /// <summary>Writes the way to all rows, when there are more of them than stand here.</summary>
-    public void WriteRest(HtmlWriter html, int count, int most)
+    /// <param name="html">The page.</param>
+    /// <param name="count">How many there are.</param>
+    /// <param name="most">More of them have pages of their own.</param>
+    /// <param name="shown">How many are told here where it is not the first of them; null where it is.</param>
+    public void WriteRest(HtmlWriter html, int count, int most, int? shown = null)
     {
         if (count > most)
         {
             using var line = html.Open(Tag.P);
-            html.Text(string.Create(CultureInfo.InvariantCulture, $"The first {most} of {count}: "));
+            html.Text(
+                shown == count ? string.Create(CultureInfo.InvariantCulture, $"All {count} are told here together; one by one: ")
+                : shown is { } here ? string.Create(CultureInfo.InvariantCulture, $"{here} of {count} are told here: ")
+                : string.Create(CultureInfo.InvariantCulture, $"The first {most} of {count}: ")
+            );
             html.Open(Tag.A).To(LocalLink.ToFile(PathOf(0), LevelsUp)).Text($"{Heading}, all of them");
         }
     }

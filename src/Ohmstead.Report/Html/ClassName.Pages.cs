@@ -115,6 +115,15 @@ public sealed partial class ClassName
     /// <summary>A share with its interval, drawn on a line from nought to all.</summary>
     public static ClassName Bar { get; } = new("bar");
 
+    /// <summary>Figures that lead to what they count.</summary>
+    public static ClassName Tiles { get; } = new("tiles");
+
+    /// <summary>The whole of a collection in one bar.</summary>
+    public static ClassName States { get; } = new("states");
+
+    /// <summary>What to do, before the reasons for it.</summary>
+    public static ClassName Act { get; } = new("act");
+
     /// <summary>Something that is told in full only when it is opened.</summary>
     public static ClassName Fold { get; } = new("fold");
 

@@ -12,6 +12,21 @@ public sealed class LocalLink : Link
     /// <summary>A link to a place in the same page.</summary>
     public static LocalLink ToFragment(ElementId id) => new(PercentEncoding.Encode(new StringBuilder("#"), id.Value).ToString());
 
+    /// <summary>A link to the rows of a table that hold some words. Where no script runs it leads to the page of the table.</summary>
+    /// <param name="path">The page, from the root of the report.</param>
+    /// <param name="table">What the table is called.</param>
+    /// <param name="words">The words.</param>
+    public static LocalLink ToRows(string path, string table, string words)
+    {
+        var encoded = new StringBuilder(ToFile(path).Encoded).Append('#');
+        foreach (var c in table)
+        {
+            encoded.Append(char.IsAsciiLetterOrDigit(c) ? char.ToLowerInvariant(c) : '-');
+        }
+
+        return new(PercentEncoding.Encode(encoded.Append(".only="), words).ToString());
+    }
+
     /// <summary>A link to a file of the report.</summary>
     /// <param name="path">The path from the root of the report with forward slashes. Every character of a name is allowed, each name is
     /// percent-encoded.</param>

@@ -1,9 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.History;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Style;
 using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
@@ -12,14 +10,12 @@ namespace Ohmstead.Report.Pages;
 /// beyond it goes on on pages of its own.</summary>
 public static class CollectionPage
 {
-    private const int MostNext = 40;
     private const int MostWaits = 20;
     private const int MostKept = 15;
     private const int MostDesigns = 40;
 
     // A collection that one person knows by heart is listed whole on its first page.
     private const int MostBoards = 60;
-    private const int MostNumbers = 12;
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
@@ -37,7 +33,7 @@ public static class CollectionPage
     {
         var tables = new CollectionTables(context, boards);
         tables.OfBoards.WritePages(files, context, boards, MostBoards);
-        tables.OfNext.WritePages(files, context, tables.Open, MostNext);
+        tables.OfNext.WritePages(files, context, tables.Open, ActTable.MostBoards);
         tables.OfWaits.WritePages(files, context, tables.Waits, MostWaits);
         tables.OfKept.WritePages(files, context, tables.Overruled, MostKept);
         tables.OfDesigns.WritePages(files, context, tables.Designs, MostDesigns);
@@ -46,8 +42,9 @@ public static class CollectionPage
     private static void Content(HtmlWriter html, ReportContext context, CollectionTables tables)
     {
         var boards = tables.Boards;
-        Opening(html, context, boards);
-        Next(html, tables);
+        ActTable acts = new(context, tables);
+        Opening(html, context, tables, acts);
+        acts.Write(html);
         new AheadTable(context).WriteNext(html, boards);
         Start(html, "waits", tables.OfWaits, tables.Waits, MostWaits);
         BuyingTable.Write(html, context, boards, BuyingTable.MostOnCollection);
@@ -58,7 +55,7 @@ public static class CollectionPage
         YearsSection.Write(html, context.Past);
     }
 
-    private static void Opening(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    private static void Opening(HtmlWriter html, ReportContext context, CollectionTables tables, ActTable acts)
     {
         var collection = context.Workshop.Collection;
         using var opening = html.Open(Tag.Header, ClassName.Opening);
@@ -72,61 +69,9 @@ public static class CollectionPage
         }
 
         using var content = html.Open(Tag.Div, ClassName.Content);
-        html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(boards, "board"));
+        html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(tables.Boards, "board"));
         ChangesPage.Mention(html, context);
-        var most = boards.Count <= MostBoards ? MostBoards : MostNumbers;
-        var there = boards.ToLookup(board => board.State);
-        new Ledger<BoardsInState>(
-            new("State", State),
-            new("Boards", group => group.Boards.Count),
-            new("Which", (page, group) => Numbers(page, group.Boards, most))
-        ).Write(
-            html,
-            "States",
-            BoardStates.WorstFirst.Select(state => new BoardsInState(state, [.. there[state]])).Where(group => group.Boards.Count > 0)
-        );
-    }
-
-    private static void State(HtmlWriter html, BoardsInState group)
-    {
-        StateMark.Write(html, group.State);
-        if (BoardStates.OverdueWords(group.Boards.Count(board => board.IsFitButOverdue)) is { } beside)
-        {
-            html.Text(" ");
-            html.Open(Tag.Small).Text(beside);
-        }
-    }
-
-    private static void Numbers(HtmlWriter html, IReadOnlyList<BoardSummary> boards, int most)
-    {
-        foreach (var board in boards.Take(most))
-        {
-            CollectionTables.BoardLink(html, board, isAlone: true);
-            html.Text(board.IsFitButOverdue ? " (inspection overdue) " : " ");
-        }
-
-        if (boards.Count > most)
-        {
-            html.Text(string.Create(CultureInfo.InvariantCulture, $"and {boards.Count - most} more"));
-        }
-    }
-
-    // Grouped by state here, where the whole of it can be seen at once.
-    private static void Next(HtmlWriter html, CollectionTables tables)
-    {
-        if (tables.Open.Count == 0)
-        {
-            return;
-        }
-
-        using var section = Section.Open(html, "next", "What to do next", "what presses most first");
-        CollectionTables.OfNextByState.WriteGroups(
-            html,
-            "What to do next",
-            tables.Open.Take(MostNext).GroupBy(board => board.State),
-            static (page, state) => StateMark.Write(page, state)
-        );
-        tables.OfNext.WriteRest(html, tables.Open.Count, MostNext);
+        new StateTiles(tables, acts, MostBoards).Write(html);
     }
 
     // A part of the list would answer nothing: it is there whole or elsewhere.
@@ -156,6 +101,4 @@ public static class CollectionPage
         using var section = Section.Open(html, id, table.Heading, table.Remark);
         table.WriteStart(html, items, most);
     }
-
-    private readonly record struct BoardsInState(BoardState State, IReadOnlyList<BoardSummary> Boards);
 }

@@ -23,19 +23,7 @@ public static class StateMark
         {
             using (html.Open(Tag.Svg, ClassName.Mark).With(TextAttribute.ViewBox, "0 0 24 12").With(FixedAttribute.AriaHidden))
             {
-                foreach (var (path, stroke) in Strokes(state))
-                {
-                    Draw(
-                        html,
-                        path,
-                        stroke switch
-                        {
-                            MarkStroke.Full => ClassName.Full,
-                            MarkStroke.Dotted => ClassName.Dotted,
-                            _ => null,
-                        }
-                    );
-                }
+                Draw(html, state);
             }
 
             html.Text(" ");
@@ -45,6 +33,24 @@ public static class StateMark
         if (BoardStates.OverdueWords(overdueSince) is { } beside)
         {
             html.Text($"; {beside}");
+        }
+    }
+
+    /// <summary>Draws the mark into a drawing, on a field of 24 by 12.</summary>
+    internal static void Draw(HtmlWriter html, BoardState state)
+    {
+        foreach (var (path, stroke) in Strokes(state))
+        {
+            Draw(
+                html,
+                path,
+                stroke switch
+                {
+                    MarkStroke.Full => ClassName.Full,
+                    MarkStroke.Dotted => ClassName.Dotted,
+                    _ => null,
+                }
+            );
         }
     }
 
@@ -75,7 +81,8 @@ public static class StateMark
         stroke.With(TextAttribute.PathData, path).Close();
     }
 
-    private static ClassName ToneOf(BoardState state) =>
+    /// <summary>The colour that goes with a state.</summary>
+    internal static ClassName ToneOf(BoardState state) =>
         state switch
         {
             BoardState.FitToRun => ClassName.Good,

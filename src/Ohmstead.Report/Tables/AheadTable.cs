@@ -13,6 +13,7 @@ namespace Ohmstead.Report.Tables;
 internal sealed class AheadTable(ReportContext context)
 {
     private const int MostNext = 5;
+    private const int MostOverdue = 12;
     private static readonly Ledger<BoardLife> LivesNext = new(
         new("Part", (html, life) => PartOfBoard(html, life.Board, life.Life.Reference)),
         new("Earliest", life => PageFrame.Iso(life.Life.Earliest)) { IsShort = true },
@@ -61,6 +62,7 @@ internal sealed class AheadTable(ReportContext context)
             html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Ahead)).Text("the year ahead");
         }
 
+        OverdueHere(html, boards, [.. items.Where(item => item.IsOverdueOn(context.Today))]);
         (Coming with { Heading = "What comes next" }).WriteStart(
             html,
             [.. items.Where(item => !item.IsOverdueOn(context.Today)).Take(MostNext)],
@@ -71,6 +73,50 @@ internal sealed class AheadTable(ReportContext context)
             html.Open(Tag.P).Text("Lives of electrolytics that may be used up next, estimates and not promises:");
             LivesNext.Write(html, "Lives that may be used up next", lives);
         }
+    }
+
+    // Hundreds that are overdue are a few lines: boards of one design stand together.
+    private void OverdueHere(HtmlWriter html, IReadOnlyList<BoardSummary> boards, DueItem[] overdue)
+    {
+        if (overdue.Length == 0)
+        {
+            return;
+        }
+
+        var designs = boards.ToLookup(board => board.Id.Value, board => board.Design, StringComparer.Ordinal);
+        var groups = DueGroup.Group(overdue, board => designs[board].FirstOrDefault());
+        new Ledger<DueGroup>(
+            new("Since", group => PageFrame.Iso(group.Items[0].Last)) { IsShort = true },
+            new("Whom", WhomTogether),
+            new("What", group => group.Items[0].What),
+            new("Why", group => group.Items.Length == 1 ? group.Items[0].Why : $"the oldest: {group.Items[0].At}, {group.Items[0].Why}")
+        ).Write(html, "Overdue", groups.Take(MostOverdue));
+        if (groups.Count > MostOverdue)
+        {
+            using var line = html.Open(Tag.P);
+            html.Open(Tag.A)
+                .To(LocalLink.ToFile(SiteAddress.Ahead))
+                .Text(
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{groups.Skip(MostOverdue).Sum(group => group.Items.Length)} more that are overdue"
+                    )
+                );
+        }
+    }
+
+    private void WhomTogether(HtmlWriter html, DueGroup group)
+    {
+        if (group.Items.Length == 1)
+        {
+            Whom(html, group.Items[0]);
+            return;
+        }
+
+        html.Text(
+            string.Create(CultureInfo.InvariantCulture, $"{group.Items.Length} {(group.Kind == DueKind.Life ? "parts" : "boards")} of ")
+        );
+        CollectionTables.DesignLink(html, context, group.Design);
     }
 
     private LongTable<DueItem> Table(string path, string heading, string remark) =>

@@ -1,4 +1,7 @@
+using System.Globalization;
+using Ohmstead.Assessment.Acts;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
@@ -14,6 +17,8 @@ namespace Ohmstead.Report.Tables;
 /// <param name="boards">All boards.</param>
 internal sealed class CollectionTables(ReportContext context, IReadOnlyList<BoardSummary> boards)
 {
+    private const int MostNames = 6;
+
     /// <summary>A board that waits for something.</summary>
     internal readonly record struct Waiting(BoardSummary Board, Wait For);
 
@@ -23,21 +28,11 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
     private static Column<BoardSummary> State { get; } =
         new("State", (html, board) => StateMark.Write(html, board.State, board.OverdueSince)) { Order = board => (int)board.State };
 
-    private static Column<BoardSummary> Step { get; } = new("What next", board => board.Reasons[0].NextStep);
-
-    private static Column<BoardSummary> Why { get; } = new("Why", CollectionWords.Why);
-
     /// <summary>All boards.</summary>
     public IReadOnlyList<BoardSummary> Boards => boards;
 
-    /// <summary>Boards for which there is something to do, what presses most first.</summary>
-    public IReadOnlyList<BoardSummary> Open { get; } =
-    [
-        .. boards
-            .Where(board => board.Reasons.Length > 0 && BoardStates.IsWorkedOn(board.State))
-            .OrderBy(board => BoardStates.Place(board.State))
-            .ThenBy(board => board.Id.Value, StringComparer.Ordinal),
-    ];
+    /// <summary>What is to be done about each board for which there is something to do, what presses most first.</summary>
+    public IReadOnlyList<BoardAct> Open { get; } = ActsOf(context, boards);
 
     /// <summary>What is waited for, the longest first.</summary>
     public IReadOnlyList<Waiting> Waits { get; } =
@@ -59,15 +54,14 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         new(
             "boards",
             "All boards",
-            "with the outcomes of all readings ever taken",
+            "what is outside now, of what sits there; readings are all that were ever taken",
             new(
                 Numbered,
                 State,
-                new("Design", (html, board) => DesignLink(html, board.Design)),
-                new("Inside", board => board.Readings.Inside),
-                new("Outside", board => board.Readings.Outside),
-                new("Undecided", board => board.Readings.Undecided),
-                new("Other", board => board.Readings.Others),
+                new("Design", (html, board) => DesignLink(html, context, board.Design)),
+                new("Outside now", board => Names(board.Now.Outside)),
+                new("Too close to call", board => Names(board.Now.Undecided)),
+                new("Readings", board => board.Readings.Total),
                 new("Last seen", board => PageFrame.Iso(board.LastSeen)) { IsShort = true },
                 new("Look again", board => PageFrame.Iso(board.LookAgain)) { IsShort = true }
             )
@@ -79,11 +73,24 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         );
 
     /// <summary>The table of what to do next.</summary>
-    public LongTable<BoardSummary> OfNext { get; } =
-        new("next", "What to do next", "what presses most first", new(Numbered, State, Step, Why), 120, board => board.Id.Value);
-
-    /// <summary>The table of what to do next where the rows stand grouped by their state.</summary>
-    public static Ledger<BoardSummary> OfNextByState { get; } = new(Numbered, Step, Why);
+    public LongTable<BoardAct> OfNext { get; } =
+        new(
+            "next",
+            "What to do next",
+            "what presses most first",
+            new(
+                new("Board", (html, act) => NumberAndTitle(html, act.Board)),
+                new("State", (html, act) => StateMark.Write(html, act.Board.State, act.Board.OverdueSince))
+                {
+                    Order = act => (int)act.Board.State,
+                },
+                new("Design", (html, act) => DesignLink(html, context, act.Board.Design)),
+                new("What to do", act => act.Do),
+                new("Why", act => act.Why)
+            ),
+            120,
+            act => act.Board.Id.Value
+        );
 
     /// <summary>The table of what waits.</summary>
     public LongTable<Waiting> OfWaits =>
@@ -138,14 +145,16 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
         (isAlone ? link.With(TextAttribute.Title, board.Title) : link).Text(board.Id.Value);
     }
 
-    private static void NumberAndTitle(HtmlWriter html, BoardSummary board)
+    /// <summary>Writes the way to a board and what it is.</summary>
+    public static void NumberAndTitle(HtmlWriter html, BoardSummary board)
     {
         BoardLink(html, board);
         html.Text(" ");
         html.Open(Tag.Small).Text(board.Title);
     }
 
-    private void DesignLink(HtmlWriter html, string? design)
+    /// <summary>Writes the way to a design; its name alone where it has no page.</summary>
+    public static void DesignLink(HtmlWriter html, ReportContext context, string? design)
     {
         if (design is not null && context.Workshop.Designs.ContainsKey(design))
         {
@@ -156,6 +165,24 @@ internal sealed class CollectionTables(ReportContext context, IReadOnlyList<Boar
             html.Text(design);
         }
     }
+
+    private static BoardAct[] ActsOf(ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        var sources = new PartSources(context.Workshop, context.Buying ?? BuyingList.Compute(context.Workshop, boards, context.Today));
+        return
+        [
+            .. boards
+                .Select(board => BoardAct.For(board, sources))
+                .OfType<BoardAct>()
+                .OrderBy(act => BoardStates.Place(act.Board.State))
+                .ThenBy(act => act.Board.Id.Value, StringComparer.Ordinal),
+        ];
+    }
+
+    private static string Names(IReadOnlyList<string> names) =>
+        names.Count <= MostNames
+            ? string.Join(", ", names)
+            : string.Create(CultureInfo.InvariantCulture, $"{string.Join(", ", names.Take(MostNames))} and {names.Count - MostNames} more");
 
     private string OrderOf(Wait wait)
     {

@@ -74,7 +74,18 @@ public sealed class LongTableTests : IDisposable
         var first = Parsed(files.Text("index.html"));
         Assert.Equal("All 3000 boards", first.QuerySelector("a[href='boards.html']")!.TextContent);
         Assert.Equal("What to do next, all of them", first.QuerySelector("a[href='next.html']")!.TextContent);
-        Assert.Contains("The first 40 of 1000:", first.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("All 1000 are told here together; one by one:", first.Body!.TextContent, StringComparison.Ordinal);
+    }
+
+    // A thousand boards about which the same is to be done are one row, whose link asks for them in the words of the long table.
+    [Fact]
+    public void A_thousand_boards_with_one_cause_are_one_row_with_a_link_to_all_of_them()
+    {
+        var row = Assert.Single(Parsed(files.Text("index.html")).QuerySelectorAll("[aria-labelledby=section-next] tr:has(th[scope=row])"));
+        Assert.Equal("1000 boards", row.QuerySelector("th")!.TextContent);
+        var more = row.QuerySelectorAll("a")[^1];
+        Assert.Equal("and 992 more", more.TextContent);
+        Assert.Equal("next.html#what-to-do-next.only=proof%20due%20Prove%20it", more.GetAttribute("href"));
     }
 
     [Fact]

@@ -156,7 +156,7 @@ public sealed class EvidenceSectionTests
         );
         var page = new AngleSharp.Html.Parser.HtmlParser().ParseDocument(System.Text.Encoding.UTF8.GetString(buffer.Written));
         Assert.Equal("All 2 boards are fit to run, 1 of them with the inspection overdue.", page.QuerySelector("p.lead")!.TextContent);
-        Assert.Contains("X-1 (inspection overdue)", page.QuerySelector("table[aria-label=States]")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("1 of them with the inspection overdue", page.QuerySelector(".tiles li p")!.TextContent);
         Assert.Equal("fit to run; its inspection is overdue since 2026-09-15", page.QuerySelector("#board-X-1 td")!.TextContent.Trim());
         Assert.Equal("fit to run", page.QuerySelector("#board-X-2 td")!.TextContent.Trim());
     }

@@ -64,7 +64,7 @@ public sealed class WhereaboutsPageTests
         Assert.Null(Section(page, "What to do next"));
         Assert.Equal(
             ["fit to run", "kept for show", "gone", "broken up"],
-            page.QuerySelectorAll("header tbody th").Select(state => state.TextContent.Trim())
+            page.QuerySelectorAll("header .tiles .state").Select(state => state.TextContent.Trim())
         );
     }
 

@@ -34,7 +34,8 @@ public sealed class DecisionDone : IObligationRule
                         BoardState.FaultStands,
                         at,
                         $"decided to be replaced: {decision.Because.Value}",
-                        "replace it"
+                        "replace it",
+                        $"replace {at}, as decided"
                     );
                     break;
                 case DecisionKind.FormAgain:
@@ -48,7 +49,8 @@ public sealed class DecisionDone : IObligationRule
                             BoardState.ProofDue,
                             at,
                             $"decided to be measured out of circuit, and not read so since: {decision.Because.Value}",
-                            "lift a leg and measure it"
+                            "lift a leg and measure it",
+                            $"lift a leg of {at} and measure it, as decided"
                         );
                     break;
                 case DecisionKind.Keep or DecisionKind.Watch or DecisionKind.LeaveAlone or DecisionKind.Replace:
@@ -81,7 +83,8 @@ public sealed class DecisionDone : IObligationRule
                     BoardState.FaultStands,
                     at,
                     $"decided: {decision.What.Text}, and not done since: {decision.Because.Value}",
-                    "do it, and record the work or the reading there"
+                    "do it, and record the work or the reading there",
+                    $"{at}: {decision.What.Text}, as decided"
                 );
             }
         }
@@ -111,7 +114,8 @@ public sealed class DecisionDone : IObligationRule
                     BoardState.FaultStands,
                     at,
                     $"decided to be formed again, and not done since: {decision.Because.Value}",
-                    "form it again slowly, let it rest, measure its leakage"
+                    "form it again slowly, let it rest, measure its leakage",
+                    $"form {at} again slowly, let it rest, measure its leakage"
                 )
             : place.Counting.LastOrDefault(reading =>
                 reading.At > formed.At && reading.Verdicts.Any(verdict => verdict.Outcome == Verdicts.VerdictOutcome.Inside)
@@ -123,7 +127,8 @@ public sealed class DecisionDone : IObligationRule
                 BoardState.ProofDue,
                 at,
                 $"formed again on {BoardUnderObligation.Day(formed.Visit)} and not read inside its limits since",
-                "measure its leakage after a rest, and its capacitance"
+                "measure its leakage after a rest, and its capacitance",
+                $"measure the leakage of {at} after a rest, and its capacitance"
             );
     }
 

@@ -53,7 +53,8 @@ public sealed class FindingAnswered : IObligationRule
                         weight == ObservedSeverity.Safety ? BoardState.MakeSafe : BoardState.FaultStands,
                         part.Ref.Value,
                         $"noted beside the reading of {BoardUnderObligation.Day(reading.Visit)}: {note.Value}",
-                        "replace it, or answer it by a decision with a reason where nobody can be hurt"
+                        "replace it, or answer it by a decision with a reason where nobody can be hurt",
+                        $"replace {part.Ref.Value}, or answer the note by a decision with a reason where nobody can be hurt"
                     );
                 }
             }
@@ -95,7 +96,8 @@ public sealed class FindingAnswered : IObligationRule
                     isSafety ? BoardState.MakeSafe : BoardState.FaultStands,
                     at,
                     finding.InVain is { } vain ? $"{what}; '{vain.Did.Text}' does not answer that" : what,
-                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason"
+                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason",
+                    isSafety ? $"make {at} safe" : $"answer what was found at {at}, by work or by a decision with a reason"
                 );
             }
             else if (
@@ -108,7 +110,8 @@ public sealed class FindingAnswered : IObligationRule
                     BoardState.MakeSafe,
                     at,
                     $"{what}; {mended.Did.Text} on {BoardUnderObligation.Day(finding.On!)}, and nothing was tested there since",
-                    $"test the insulation of {at} and record it; defer to local codes and licensed practice"
+                    $"test the insulation of {at} and record it; defer to local codes and licensed practice",
+                    $"test the insulation of {at}; defer to local codes and licensed practice"
                 );
             }
             else if (

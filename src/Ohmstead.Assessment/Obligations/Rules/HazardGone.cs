@@ -40,7 +40,8 @@ public sealed class HazardGone : IObligationRule
                     BoardState.FaultStands,
                     at,
                     $"{what} washed off, and what leaked still sits there",
-                    "replace it, and record the work"
+                    "replace it, and record the work",
+                    $"replace {at}, from which {what} ran"
                 ) with
                 {
                     NeedsPart = true,
@@ -56,7 +57,14 @@ public sealed class HazardGone : IObligationRule
             }
             else
             {
-                yield return Obligation.Open(Kind, BoardState.MakeSafe, at, $"{what} not made safe", NextStep(hazard.Hazard.Kind.Value));
+                yield return Obligation.Open(
+                    Kind,
+                    BoardState.MakeSafe,
+                    at,
+                    $"{what} not made safe",
+                    NextStep(hazard.Hazard.Kind.Value),
+                    Act(hazard.Hazard.Kind.Value, at, what)
+                );
             }
         }
     }
@@ -73,4 +81,13 @@ public sealed class HazardGone : IObligationRule
         kind == HazardKind.LeakedElectrolyte
             ? "wash it off, let it dry, and record the work"
             : "remove it or make it safe, and record the work";
+
+    // What nothing but another part answers is not left in for anything.
+    private static string Act(HazardKind kind, string? at, string what)
+    {
+        var name = at is null ? what : $"{at}, {what}";
+        return kind == HazardKind.LeakedElectrolyte ? $"wash off the {what}{(at is null ? string.Empty : $" at {at}")}"
+            : ClosingWork.MakesSafe(WorkKind.MadeSafe, kind) ? $"remove {name}, or make it safe"
+            : $"remove {name}";
+    }
 }

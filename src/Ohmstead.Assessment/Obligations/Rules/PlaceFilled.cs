@@ -88,7 +88,8 @@ public sealed class PlaceFilled : IObligationRule
                     BoardState.FaultStands,
                     place.Part.Ref.Value,
                     "the place is empty",
-                    "fit a part that was measured"
+                    "fit a part that was measured",
+                    $"fit {place.Part.Ref.Value}, whose place is empty"
                 );
             }
             else if (place.Change is { } change)

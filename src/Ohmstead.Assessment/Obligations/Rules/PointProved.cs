@@ -67,7 +67,8 @@ public sealed class PointProved : IObligationRule
                 Only(never),
                 $"{(never.Length == 1 ? "point " : "points ")}{string.Join(", ", never)} {(never.Length == 1 ? "was" : "were")} never "
                     + "proved",
-                $"measure {never[0]} and record it under proof"
+                $"measure {never[0]} and record it under proof",
+                $"prove {string.Join(", ", never)}"
             );
     }
 
@@ -86,7 +87,8 @@ public sealed class PointProved : IObligationRule
             BoardState.ProofDue,
             Only(names),
             $"the proof of {string.Join(", ", names)} of {IsoDate.Text(day)} is older than the last work of {Iso(board.LastWork)}",
-            $"prove {names[0]} again"
+            $"prove {names[0]} again",
+            $"prove {string.Join(", ", names)} again"
         );
     }
 
@@ -99,11 +101,25 @@ public sealed class PointProved : IObligationRule
 
         if (point.Undecided is { } undecided)
         {
-            return Obligation.Open(Kind, BoardState.ProofDue, point.Name, undecided.Why, "measure it so that it decides");
+            return Obligation.Open(
+                Kind,
+                BoardState.ProofDue,
+                point.Name,
+                undecided.Why,
+                "measure it so that it decides",
+                $"measure {point.Name} so that it decides"
+            );
         }
 
         return point.Missing is { } missing
-            ? Obligation.Open(Kind, BoardState.ProofDue, point.Name, missing, $"measure {point.Name} and record it under proof")
+            ? Obligation.Open(
+                Kind,
+                BoardState.ProofDue,
+                point.Name,
+                missing,
+                $"measure {point.Name} and record it under proof",
+                $"prove {point.Name}"
+            )
             : Obligation.Met(Kind, point.Name, $"{point.Name} proved after the last work", board.By(point.Last!));
     }
 
@@ -137,7 +153,8 @@ public sealed class PointProved : IObligationRule
             last.Proof.Point.Value,
             last.Verdicts.FirstOrDefault(verdict => verdict.Outcome == VerdictOutcome.Outside)?.Why
                 ?? $"{last.Proof.Point.Value} failed its test",
-            "find the fault, mend it, prove it again"
+            "find the fault, mend it, prove it again",
+            $"find the fault behind {last.Proof.Point.Value}, mend it, prove it again"
         );
 
     private static string Iso(DateOnly? date) => date is { } day ? IsoDate.Text(day) : "unknown";

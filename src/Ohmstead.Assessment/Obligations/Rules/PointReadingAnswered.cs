@@ -24,7 +24,8 @@ public sealed class PointReadingAnswered : IObligationRule
                     BoardState.FaultStands,
                     point.Name,
                     fault,
-                    "find the fault, mend it, and measure it again there"
+                    "find the fault, mend it, and measure it again there",
+                    $"find what is wrong at {point.Name}, mend it, and measure there again"
                 );
             }
         }

@@ -26,7 +26,7 @@ public sealed class ReadingAnswered : IObligationRule
             }
             else if (place.HasFailed)
             {
-                yield return Obligation.Open(Kind, BoardState.FaultStands, at, Told(place), NextStep(place));
+                yield return Obligation.Open(Kind, BoardState.FaultStands, at, Told(place), NextStep(place), Act(place, at));
             }
             else if (!place.IsEmpty && place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {
@@ -79,4 +79,9 @@ public sealed class ReadingAnswered : IObligationRule
         place.IsSafetyRelevant
             ? "replace it; defer to local codes and licensed practice"
             : "replace it, measure it again, or decide with a reason";
+
+    private static string Act(PlaceHistory place, string at) =>
+        place.IsSafetyRelevant
+            ? $"replace {at}; defer to local codes and licensed practice"
+            : $"replace {at}, measure it again, or decide with a reason";
 }

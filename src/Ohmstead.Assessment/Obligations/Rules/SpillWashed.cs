@@ -57,7 +57,8 @@ public sealed class SpillWashed : IObligationRule
             BoardState.FaultStands,
             at,
             $"{what}; nobody wrote that what ran out was washed or cleaned off",
-            "wash it off with gloves on, let it dry, and record the work"
+            "wash it off with gloves on, let it dry, and record the work",
+            $"wash off with gloves on what ran out{(at == WholeBoard ? string.Empty : $" at {at}")}"
         );
     }
 

@@ -27,7 +27,8 @@ public sealed class WaitOver : IObligationRule
                     null,
                     $"waits since {wait.Since.Text} for {wait.For.Value}"
                         + (wait.Blocks is { } blocks ? $", which blocks {blocks.Value}" : string.Empty),
-                    NextStep(board, wait)
+                    NextStep(board, wait),
+                    Act(board, wait)
                 );
             }
             else if (!IsOver(wait, board.Today))
@@ -59,6 +60,13 @@ public sealed class WaitOver : IObligationRule
         : board.Workshop.Line(order.Value, line.Value) is { State: OrderState.Received }
             ? $"line {line.Value} of order {order.Value} has come: end the wait with a date"
         : $"see line {line.Value} of order {order.Value}";
+
+    private static string Act(BoardUnderObligation board, Wait wait) =>
+        wait.Order is not { } order ? $"order {wait.For.Value}, or end the wait with a date"
+        : board.Workshop.Orders.GetValueOrDefault(order.Value) is not { } placed ? $"see order {order.Value} for {wait.For.Value}"
+        : wait.Line is { } line && board.Workshop.Line(order.Value, line.Value) is { } of
+            ? $"see line {line.Value} of {order.Value}, {OrderStates.Words(of.State)}, for {wait.For.Value}"
+        : $"see {order.Value}, {OrderStates.Words(OrderStates.For(placed))}, for {wait.For.Value}";
 
     /// <summary>Whether a wait has ended, on a day that can be.</summary>
     internal static bool IsOver(Wait wait, DateOnly today) =>
