@@ -21,6 +21,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     // The order of the lots is worked out once for the pages of all boards.
     private readonly Lazy<Func<string, LocalLink?>> lots = new(() => LotAddresses.For(Workshop, 1));
 
+    // Thousands of pages ask which board comes before and after theirs.
+    private readonly Lazy<string[]> inOrder = new(() => [.. Boards.Order(StringComparer.Ordinal)]);
+
     /// <summary>What is left in the drawer, or null before all boards were read.</summary>
     public Drawer? Drawer { get; init; }
 
@@ -55,6 +58,15 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// when it is not shown.</summary>
     internal LocalLink? PictureOf(string path) =>
         PictureNames.IsSafe(path) && Pictures?.Find(path) is { } shown ? LocalLink.ToFile(shown.Large.Path, 1) : null;
+
+    /// <summary>The board before another in order of their numbers, and the one after it; null at either end.</summary>
+    internal (string? Before, string? After) Beside(string board)
+    {
+        var place = Array.BinarySearch(inOrder.Value, board, StringComparer.Ordinal);
+        return place < 0
+            ? (null, null)
+            : (place == 0 ? null : inOrder.Value[place - 1], place == inOrder.Value.Length - 1 ? null : inOrder.Value[place + 1]);
+    }
 
     /// <summary>Where a lot is told, seen from a page one folder below the root; null when nothing is known of it.</summary>
     internal LocalLink? LotOf(string lot) => lots.Value(lot);

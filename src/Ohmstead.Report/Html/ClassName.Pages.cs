@@ -124,6 +124,21 @@ public sealed partial class ClassName
     /// <summary>What to do, before the reasons for it.</summary>
     public static ClassName Act { get; } = new("act");
 
+    /// <summary>The line that leads to the parts of a long page and stays in sight.</summary>
+    public static ClassName Jump { get; } = new("jump");
+
+    /// <summary>A board in the head of its page: words, and the latest photograph beside them.</summary>
+    public static ClassName Portrait { get; } = new("portrait");
+
+    /// <summary>The life of a board on one line.</summary>
+    public static ClassName Years { get; } = new("years");
+
+    /// <summary>The same in words.</summary>
+    public static ClassName Steps { get; } = new("steps");
+
+    /// <summary>Parts of which nothing was read, in one line.</summary>
+    public static ClassName Unread { get; } = new("unread");
+
     /// <summary>Something that is told in full only when it is opened.</summary>
     public static ClassName Fold { get; } = new("fold");
 

@@ -41,6 +41,9 @@ public sealed class FixedAttribute
     /// <summary>The box can be reached and scrolled with the keyboard.</summary>
     public static FixedAttribute TabStop { get; } = new("tabindex=\"0\"", 38);
 
+    /// <summary>The keyboard passes it by: the same link stands beside it in words.</summary>
+    public static FixedAttribute NoTabStop { get; } = new("tabindex=\"-1\"", 38);
+
     /// <summary>The page is UTF-8.</summary>
     public static FixedAttribute Utf8 { get; } = new("charset=\"utf-8\"", 39);
 

@@ -5,7 +5,6 @@ using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
-using Ohmstead.Report.Style;
 using Ohmstead.Report.Tables;
 
 namespace Ohmstead.Report.Pages;
@@ -45,7 +44,9 @@ public sealed class BoardPage
     private void Content(ICollection<OpenPlace>? open)
     {
         StripShapes.Write(html);
-        Opening();
+        Photographs photographs = new(page);
+        new BoardOpening(page).Write(photographs);
+        new JumpLine(page).Write(photographs.HasMore);
         new EvidenceSection(page).Write();
         new Cautions(html).Write(board.Hazards);
         Identity();
@@ -60,7 +61,7 @@ public sealed class BoardPage
         WentTo();
         Waits();
         Story();
-        new Photographs(page).Write();
+        photographs.Write();
         new HistorySection(page).Write();
         page.Working.Sources.Write(html);
         using var record = html.Open(Tag.P, ClassName.Fine);
@@ -70,31 +71,6 @@ public sealed class BoardPage
             html.Text("; the same for programs: ");
             html.Open(Tag.A).To(LocalLink.ToFile(DataOf(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");
         }
-    }
-
-    private void Opening()
-    {
-        using var opening = html.Open(Tag.Header, ClassName.Opening);
-        PageFrame.PlateHeading(html, board.Board.Id.Value, board.Board.Title.Value);
-        using var content = html.Open(Tag.Div, ClassName.Content);
-        using (html.Open(Tag.P, ClassName.Lead))
-        {
-            StateMark.Write(html, board.State, board.OverdueSince);
-        }
-
-        if (board.Whereabouts.Told is { } where)
-        {
-            html.Open(Tag.P).Text(where);
-        }
-
-        html.Open(Tag.P, ClassName.Fine)
-            .Text(
-                PageFrame.Joined(
-                    board.LastWork is { } work ? "last work " + PageFrame.Iso(work) : "no work yet",
-                    board.LastSeen is { } seen ? "last seen " + PageFrame.Iso(seen) : null,
-                    board.LookAgain is { } look ? "look again " + PageFrame.Iso(look) : null
-                )
-            );
     }
 
     private void Identity()
@@ -107,6 +83,10 @@ public sealed class BoardPage
             html.Open(Tag.Dt).Text("Design");
             using var said = html.Open(Tag.Dd);
             html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Design(design.Id.Value), 1)).Text(design.Title.Value);
+            html.Text("; ");
+            html.Open(Tag.A)
+                .To(LocalLink.ToFile(SiteAddress.Design(design.Id.Value), 1, ElementId.For(IdPrefix.Section, "units")))
+                .Text("its units side by side");
         }
         else
         {

@@ -13,6 +13,8 @@ namespace Ohmstead.Report.Pages;
 /// <param name="html">The page.</param>
 internal sealed class Cautions(HtmlWriter html)
 {
+    private const int LongestLine = 140;
+
     /// <summary>Writes the cautions of a board, or says that it names none.</summary>
     public void Write(ImmutableArray<AssessedHazard> hazards)
     {
@@ -93,35 +95,45 @@ internal sealed class Cautions(HtmlWriter html)
             clauses.AddRange(HazardNotes.Figures(assessed).Select(note => note.Says));
 
             // What holds for the kind is said once; said for each of six capacitors, nobody would read it.
-            clauses.AddRange(told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value) : []);
+            // To whom all of it defers stands below the list, too, and does not take the one line.
+            clauses.AddRange(told.Add(hazard.Kind.Text) ? HazardNotes.Cautions(hazard.Kind.Value).OrderBy(IsDeferring) : []);
         }
 
+        // One line each; what must be made safe first is told whole at once.
+        var shown = clauses.Count > 1 && clauses[0].Length + clauses[1].Length <= LongestLine ? 2 : 1;
         if (clauses.Count > 0)
         {
-            html.Text($": {string.Join("; ", clauses)}.");
+            html.Text($": {string.Join("; ", clauses.Take(shown))}.");
         }
 
         if (assessed.MadeSafe is null)
         {
-            Working(assessed);
+            Fold(assessed, [.. clauses.Skip(shown)], assessed.MustGo && !isDesign);
         }
     }
 
-    private void Working(AssessedHazard assessed)
+    private static bool IsDeferring(string caution) => caution.StartsWith("defer to ", StringComparison.Ordinal);
+
+    private void Fold(AssessedHazard assessed, string[] more, bool isOpen)
     {
         var (notes, above, source) = (
             HazardNotes.Figures(assessed),
             HazardNotes.Above(assessed),
             HazardNotes.CautionSource(assessed.Hazard.Kind.Value)
         );
-        if (notes.Count + above.Count == 0)
+        if (notes.Count + above.Count + more.Length == 0)
         {
             return;
         }
 
-        using var fold = html.Open(Tag.Details);
-        html.Open(Tag.Summary).Text("Working and limits in standards");
+        using var fold = isOpen ? html.Open(Tag.Details).With(FixedAttribute.Open) : html.Open(Tag.Details);
+        html.Open(Tag.Summary).Text(more.Length > 0 ? "What to do, and why" : "Working and limits in standards");
         using var list = html.Open(Tag.Ul);
+        if (more.Length > 0)
+        {
+            html.Open(Tag.Li).Text($"{string.Join("; ", more)}.");
+        }
+
         foreach (var note in notes)
         {
             html.Open(Tag.Li).Text($"{note.Arithmetic} ({note.Source})");
@@ -132,7 +144,7 @@ internal sealed class Cautions(HtmlWriter html)
             html.Open(Tag.Li).Text($"Above {limit}");
         }
 
-        if (source is not null)
+        if (source is not null && more.Length > 0)
         {
             html.Open(Tag.Li).Text($"Cautions: {source}");
         }

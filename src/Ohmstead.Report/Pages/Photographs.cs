@@ -11,26 +11,33 @@ namespace Ohmstead.Report.Pages;
 internal sealed class Photographs(BoardOnPage page)
 {
     private readonly HtmlWriter html = page.Html;
+    private readonly DatedPhoto[] photos = Shown(page);
+    private readonly IReadOnlyList<PhotoPair> pairs = PhotoPairs.Find(page.Board, Shown(page));
 
-    /// <summary>Writes the section; nothing when there is no photograph that can be shown.</summary>
+    // What is side by side stays there; of the others the latest stands in the head of the page.
+    private DatedPhoto[] Others => [.. photos.Except(pairs.SelectMany(pair => new[] { pair.Earlier, pair.Later }))];
+
+    /// <summary>Whether there are photographs besides the one in the head.</summary>
+    public bool HasMore => pairs.Count > 0 || photos.Length > 1;
+
+    /// <summary>Writes the latest photograph, one that is no half of a pair where there is one; nothing when there is none.</summary>
+    public void Head()
+    {
+        if ((Others.LastOrDefault() ?? photos.LastOrDefault()) is { } latest)
+        {
+            One(latest);
+        }
+    }
+
+    /// <summary>Writes the section; nothing when there is no other photograph that can be shown.</summary>
     public void Write()
     {
-        DatedPhoto[] photos =
-        [
-            .. from indexed in page.Board.Visits.Select((visit, order) => (visit, order))
-            from photo in indexed.visit.Photos
-            where PictureNames.IsSafe(photo.File.Value)
-            let shown = page.Context.Pictures?.Find(photo.File.Value)
-            where shown is not null
-            select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
-        ];
-        if (photos.Length == 0)
+        if (!HasMore)
         {
             return;
         }
 
         using var section = Section.Open(html, "photographs", "Photographs");
-        var pairs = PhotoPairs.Find(page.Board, photos);
         foreach (var pair in pairs)
         {
             html.Open(Tag.H3).Text($"{pair.Place}, {pair.Earlier.Visit.Date.Text} beside {pair.Later.Visit.Date.Text}");
@@ -40,18 +47,27 @@ internal sealed class Photographs(BoardOnPage page)
             One(pair.Later);
         }
 
-        var others = photos.Except(pairs.SelectMany(pair => new[] { pair.Earlier, pair.Later })).ToArray();
-        if (others.Length == 0)
+        if (Others is not [_, .., _] others)
         {
             return;
         }
 
         using var box = html.Open(Tag.Div, ClassName.Photos);
-        foreach (var photo in others)
+        foreach (var photo in others[..^1])
         {
             One(photo);
         }
     }
+
+    private static DatedPhoto[] Shown(BoardOnPage page) =>
+        [
+            .. from indexed in page.Board.Visits.Select((visit, order) => (visit, order))
+            from photo in indexed.visit.Photos
+            where PictureNames.IsSafe(photo.File.Value)
+            let shown = page.Context.Pictures?.Find(photo.File.Value)
+            where shown is not null
+            select new DatedPhoto(indexed.visit, indexed.order, photo, shown),
+        ];
 
     private void One(DatedPhoto photo)
     {

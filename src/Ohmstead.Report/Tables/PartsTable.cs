@@ -34,6 +34,11 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
             renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed"
         );
         page.Working.Rule(html, 1);
+        html.Open(Tag.P, ClassName.Fine)
+            .Text(
+                "On the strips: \u25cf inside, \u25c6 outside, \u25a1 too close to call, \u00d7 the part before; the bar is what the "
+                    + "limits leave."
+            );
         var fits = board
             .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
             .ToDictionary(replacement => replacement.Place.Part.Ref.Value, StringComparer.Ordinal);
@@ -46,11 +51,71 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
 
         Column<PlaceHistory> part = new("Part", WhatAndFit) { IsPlain = true };
         Column<PlaceHistory> readings = new("Readings", (_, place) => Readings(place)) { IsPlain = true };
-        new Ledger<PlaceHistory>(new("Place", place => place.Part.Ref.Value), part, readings)
+        PlaceHistory[] unread = [.. board.Places.Where(place => IsOnlyListed(place, needs))];
+        PlaceHistory[] told = [.. board.Places.Except(unread)];
+        var asked = board.Reasons.Select(reason => reason.At).ToHashSet(StringComparer.Ordinal);
+        bool IsPressing(PlaceHistory place) => asked.Contains(place.Part.Ref.Value) || needs.Contains(place.Part.Ref.Value);
+        Ledger<PlaceHistory> table = new(new("Place", place => place.Part.Ref.Value), part, readings) { Anchor = AnchorOf };
+        if (told.Length > 0 && told.Zip(told.Skip(1)).Any(pair => !IsPressing(pair.First) && IsPressing(pair.Second)))
         {
-            Anchor = place => ElementId.For(IdPrefix.Part, place.Part.Ref.Value),
-        }.Write(html, "Parts", board.Places);
+            InOrder(told);
+            table.WriteGroups(html, "Parts", told.GroupBy(IsPressing).OrderByDescending(group => group.Key), static (cell, isPressing) =>
+                cell.Text(isPressing ? "What stands open" : "All others")
+            );
+        }
+        else if (told.Length > 0)
+        {
+            table.Write(html, "Parts", told);
+        }
+
+        Unread(unread);
     }
+
+    // Nothing was read of it, done to it or decided about it, and nothing is asked of it.
+    private static bool IsOnlyListed(PlaceHistory place, HashSet<string> needs) =>
+        HoldsNow.IsNeverRead(place)
+        && place.FittedBy is null
+        && place.Readings.Length == 0
+        && place.Decision is null
+        && !needs.Contains(place.Part.Ref.Value);
+
+    // What stands open comes first; this leads to the rows as the list of parts has them, with no script.
+    private void InOrder(PlaceHistory[] told)
+    {
+        using var line = html.Open(Tag.P, ClassName.Fine);
+        html.Text("What stands open first. In the order of the list of parts: ");
+        var commas = new Commas(html);
+        foreach (var place in told)
+        {
+            commas.Next();
+            html.Open(Tag.A).To(AnchorOf(place)).Text(place.Part.Ref.Value);
+        }
+    }
+
+    private void Unread(PlaceHistory[] unread)
+    {
+        if (unread.Length == 0)
+        {
+            return;
+        }
+
+        using var line = html.Open(Tag.P, ClassName.Unread);
+        html.Text("Never read: ");
+        for (var at = 0; at < unread.Length; at++)
+        {
+            html.Open(Tag.B).With(AnchorOf(unread[at])).Text(unread[at].Part.Ref.Value);
+            var isSame = at + 1 < unread.Length && Listed(unread[at]) == Listed(unread[at + 1]);
+            html.Text(
+                isSame ? ", "
+                : at + 1 < unread.Length ? $" {Listed(unread[at])}; "
+                : $" {Listed(unread[at])}."
+            );
+        }
+    }
+
+    private static string Listed(PlaceHistory place) => place.Part.Values.Role is { } role ? $"{place.What} ({role.Text})" : place.What;
+
+    private static ElementId AnchorOf(PlaceHistory place) => ElementId.For(IdPrefix.Part, place.Part.Ref.Value);
 
     private void What(PlaceHistory place)
     {

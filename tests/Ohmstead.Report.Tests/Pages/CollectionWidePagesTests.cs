@@ -22,7 +22,7 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
                     "checks.html",
                     "about.html",
                 }.Select(path => up + path),
-                page.Value.QuerySelectorAll("nav a").Select(link => link.GetAttribute("href"))
+                page.Value.QuerySelectorAll("nav.trail a").Select(link => link.GetAttribute("href"))
             );
         });
 

@@ -58,7 +58,9 @@ public sealed class EvidenceSectionTests
         var page = OneBoard.Page(Sound);
         var section = Section(page);
         Assert.Equal("Why it may be switched on", section.QuerySelector("h2")!.TextContent);
-        Assert.Equal(page.QuerySelector("main header.opening"), section.PreviousElementSibling);
+        // Between them the line that leads on.
+        Assert.Equal(page.QuerySelector("nav.jump"), section.PreviousElementSibling);
+        Assert.Equal(page.QuerySelector("main header.opening"), section.PreviousElementSibling!.PreviousElementSibling);
         Assert.Equal("section-cautions", section.NextElementSibling!.QuerySelector("h2")!.Id);
         Assert.Null(section.QuerySelector("details")!.GetAttribute("open"));
     }

@@ -42,9 +42,13 @@ public sealed class PhotographsTests
     [Fact]
     public void Photographs_of_a_place_where_nothing_was_done_are_no_before_and_after() =>
         Assert.Equal(
-            ["hairlines in C2", "C2 is as it was"],
-            OneBoard.Page(Record).QuerySelectorAll(".photos img").Select(picture => picture.GetAttribute("alt"))
+            ["C2 is as it was", "hairlines in C2"],
+            OneBoard.Page(Record).QuerySelectorAll("figure:not(.pair figure) img").Select(picture => picture.GetAttribute("alt"))
         );
+
+    [Fact]
+    public void The_latest_photograph_that_is_no_half_of_a_pair_stands_beside_the_state_and_nowhere_else() =>
+        Assert.Equal("C2 is as it was", Assert.Single(OneBoard.Page(Record).QuerySelectorAll("header figure img")).GetAttribute("alt"));
 
     [Fact]
     public void Every_photograph_says_what_it_shows_and_how_much_room_it_needs_and_leads_to_the_larger_one() =>
