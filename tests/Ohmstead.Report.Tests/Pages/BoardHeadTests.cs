@@ -92,8 +92,11 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
     {
         Assert.All(Of("SP-0007").QuerySelectorAll(".caution details"), fold => Assert.False(fold.HasAttribute("open")));
         Assert.StartsWith(
-            "mains at T1: unplug, and check dead",
-            Of("SP-0007").QuerySelector(".caution li")!.TextContent,
+            "hot parts at V4: envelopes reach 150 to 250 degrees",
+            Of("SP-0010")
+                .QuerySelectorAll(".caution li")
+                .Single(line => line.TextContent.StartsWith("hot", StringComparison.Ordinal))
+                .TextContent,
             StringComparison.Ordinal
         );
         Assert.True(Of("SP-0003").QuerySelector(".danger li details")!.HasAttribute("open"));

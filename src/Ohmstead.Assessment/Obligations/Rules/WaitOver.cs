@@ -62,11 +62,24 @@ public sealed class WaitOver : IObligationRule
         : $"see line {line.Value} of order {order.Value}";
 
     private static string Act(BoardUnderObligation board, Wait wait) =>
-        wait.Order is not { } order ? $"order {wait.For.Value}, or end the wait with a date"
+        Over(board, wait) is { } over ? $"order {wait.For.Value} again, or end the wait with a date: {wait.Order!.Value} is {over}"
+        : wait.Order is not { } order ? $"order {wait.For.Value}, or end the wait with a date"
         : board.Workshop.Orders.GetValueOrDefault(order.Value) is not { } placed ? $"see order {order.Value} for {wait.For.Value}"
         : wait.Line is { } line && board.Workshop.Line(order.Value, line.Value) is { } of
             ? $"see line {line.Value} of {order.Value}, {OrderStates.Words(of.State)}, for {wait.For.Value}"
         : $"see {order.Value}, {OrderStates.Words(OrderStates.For(placed))}, for {wait.For.Value}";
+
+    // What was lost or given up will not come, whatever the wait says.
+    private static string? Over(BoardUnderObligation board, Wait wait)
+    {
+        if (wait.Order is not { } order || board.Workshop.Orders.GetValueOrDefault(order.Value) is not { } placed)
+        {
+            return null;
+        }
+
+        var state = wait.Line is { } line && board.Workshop.Line(order.Value, line.Value) is { } of ? of.State : OrderStates.For(placed);
+        return state is OrderState.Lost or OrderState.Cancelled ? OrderStates.Words(state) : null;
+    }
 
     /// <summary>Whether a wait has ended, on a day that can be.</summary>
     internal static bool IsOver(Wait wait, DateOnly today) =>
