@@ -36,11 +36,7 @@ internal static class VerdictCell
         }
 
         using var list = html.Open(Tag.Ul);
-        if (isReasonTold)
-        {
-            html.Open(Tag.Li).Text("the reason stands above the table");
-        }
-        else if (Reason(verdict) is { } beyond)
+        if (!isReasonTold && Reason(verdict) is { } beyond)
         {
             working.Once(html, beyond.Text, here);
         }
