@@ -4,7 +4,8 @@ using Ohmstead.Assessment.Verdicts;
 
 namespace Ohmstead.Assessment.Boards;
 
-/// <summary>What the readings say of what sits on a board now, apart from what they said of parts that have gone or were read again.</summary>
+/// <summary>What the readings say of what sits on a board now, apart from what they said of parts that have gone or were read
+/// again.</summary>
 /// <param name="Outside">Places and points that are outside their limits or failed their test, in order of the parts list, and are not
 /// kept by a decision.</param>
 /// <param name="Kept">Places that are outside their limits and kept by a decision with a reason.</param>

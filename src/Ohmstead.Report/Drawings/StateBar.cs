@@ -23,16 +23,16 @@ public static class StateBar
         return [.. least.Select(length => StripScale.Short(length * scale))];
     }
 
+    private static string Counted((BoardState State, int Count) pair) =>
+        string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}");
+
     /// <summary>Writes the bar.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="states">The states with their counts, what presses most first.</param>
     public static void Write(HtmlWriter html, IReadOnlyList<(BoardState State, int Count)> states)
     {
         using var bar = html.Open(Tag.Svg, ClassName.States).With(TextAttribute.ViewBox, "0 0 720 28").With(FixedAttribute.RoleImage);
-        html.Open(Tag.Title)
-            .Text(
-                $"All boards by state: {string.Join(", ", states.Select(pair => string.Create(CultureInfo.InvariantCulture, $"{pair.Count} {BoardStates.Words(pair.State)}")))}"
-            );
+        html.Open(Tag.Title).Text($"All boards by state: {string.Join(", ", states.Select(Counted))}");
         var from = 0m;
         foreach (var ((state, _), length) in states.Zip(Lengths([.. states.Select(pair => pair.Count)])))
         {

@@ -17,8 +17,8 @@ public sealed record YearsMark(decimal X, IReadOnlyList<BoardStep> Steps)
 }
 
 /// <summary>The life of a board on one line, from the day it came to the next look; when it was made stands before the line, broken off. A
-/// mark leads to its visit. The list below it has the same steps with the same links in words: for the keyboard, for those who hear the page,
-/// and for narrow screens.</summary>
+/// mark leads to its visit. The list below it has the same steps with the same links in words: for the keyboard, for those who hear the
+/// page, and for narrow screens.</summary>
 public static class YearsLine
 {
     // A mark is as wide as a finger needs: WCAG 2.2, 2.5.8, 24 pixels where the drawing is shown in its own size.

@@ -27,7 +27,7 @@ public sealed class HoldsNowTests
     {
         var now = Of(
             "  - date: 2026-03-14\n    readings:\n      - { part: R1, circuit: out, resistance: 60 kΩ }\n"
-                + "    work:\n      - { part: R1, did: replaced, new_part: { kind: metal film resistor, resistance: 47 kΩ, tolerance: ±1 % } }\n"
+                + "    work:\n      - { part: R1, did: replaced, new_part: { kind: metal film resistor, resistance: 47 kΩ } }\n"
                 + "  - date: 2026-03-15\n    readings:\n      - { part: R1, state: as left, circuit: out, resistance: 47 kΩ }"
         );
         Assert.Empty(now.Outside);
