@@ -1,3 +1,5 @@
+using Microsoft.Playwright;
+
 namespace Ohmstead.Browser.Tests;
 
 public sealed class LinkTests(ReportFixture report)
@@ -49,6 +51,29 @@ public sealed class LinkTests(ReportFixture report)
             return reached == wanted ? "" : $"{page}: the link to {wanted} leads to '{reached}'";
         });
         Complaint.None(astray.Where(words => words.Length > 0));
+    }
+
+    // WCAG 2.2, 2.4.11 Focus Not Obscured: what is jumped to is not behind the line that stays.
+    [Theory]
+    [InlineData(1280)]
+    [InlineData(900)]
+    [InlineData(360)]
+    public async Task What_is_jumped_to_stands_below_the_line_that_stays(int width)
+    {
+        await using var view = await report.ViewAsync();
+        await view.ShowAsync(new(ColorScheme.Light, width));
+        await view.Page.EmulateMediaAsync(new() { ReducedMotion = ReducedMotion.Reduce });
+        await view.OpenAsync(report.Boards[0]);
+        var astray = await view.Page.EvaluateAsync<string[]>(
+            """
+            () => [...document.querySelectorAll('[id^="part-"], [id^="section-"], [id^="visit-"]')].flatMap(place => {
+              place.scrollIntoView();
+              const line = document.querySelector('.jump').getBoundingClientRect();
+              return place.getBoundingClientRect().top >= line.bottom - 1 ? [] : [place.id];
+            })
+            """
+        );
+        Complaint.None(astray.Select(id => $"{id} is behind the line that stays"));
     }
 
     [Fact]
