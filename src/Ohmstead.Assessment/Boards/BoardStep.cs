@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using System.Globalization;
-using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 

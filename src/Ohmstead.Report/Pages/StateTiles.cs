@@ -1,9 +1,7 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
-using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Style;
 using Ohmstead.Report.Tables;
