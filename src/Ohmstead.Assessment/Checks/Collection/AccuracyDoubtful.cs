@@ -41,28 +41,9 @@ public sealed class AccuracyDoubtful : ICollectionCheck
 
     private static IEnumerable<(Spot Spot, string Message, string Next)> Doubts(Accuracy accuracy)
     {
-        var of = accuracy.Measures.Text;
-        if (accuracy is { Digits: { } digits, Step: null })
+        if (Half(accuracy) is { } half)
         {
-            yield return (
-                digits.Spot,
-                $"{digits.Text} steps of the last digit of its {of}, and no step: they count nothing",
-                "add the step of the last digit, such as step: 0.1 µF"
-            );
-        }
-
-        if (accuracy is { Step: { } step, Digits: null })
-        {
-            yield return (step.Spot, $"a step of its {of}, and not how many of them it may be off", "add how many, such as digits: 3");
-        }
-
-        if (accuracy is { Error: null, Digits: null, Step: null, Fixed: null })
-        {
-            yield return (
-                accuracy.Spot,
-                $"its {of} is listed, and not how far it may be off",
-                "add error, digits with step, or fixed, as its handbook says"
-            );
+            yield return half;
         }
 
         foreach (var share in new[] { accuracy.Error, accuracy.Certificate })
@@ -88,5 +69,41 @@ public sealed class AccuracyDoubtful : ICollectionCheck
                 );
             }
         }
+    }
+
+    // What is missing of how far it may be off. Noughts count as little as what is not written: with them alone a reading would decide as
+    // if its instrument were exact, which none is.
+    private static (Spot Spot, string Message, string Next)? Half(Accuracy accuracy)
+    {
+        var of = accuracy.Measures.Text;
+        return accuracy switch
+        {
+            { Digits: { } digits, Step: null } => (
+                digits.Spot,
+                $"{digits.Text} steps of the last digit of its {of}, and no step: they count nothing",
+                "add the step of the last digit, such as step: 0.1 µF"
+            ),
+            { Digits: { Value: > 0 } digits, Step: { Value.Value: 0m } step } => (
+                step.Spot,
+                $"{digits.Text} steps of the last digit of its {of}, and the step is '{step.Text}': they count nothing",
+                "write the step of the last digit on this range as its handbook gives it, with its unit"
+            ),
+            { Step: { } step, Digits: null } => (
+                step.Spot,
+                $"a step of its {of}, and not how many of them it may be off",
+                "add how many, such as digits: 3"
+            ),
+            { Error: null, Digits: null, Step: null, Fixed: null } => (
+                accuracy.Spot,
+                $"its {of} is listed, and not how far it may be off",
+                "add error, digits with step, or fixed, as its handbook says"
+            ),
+            { Error: null or { Value.Value: 0m }, Digits: null or { Value: 0 }, Fixed: null or { Value.Value: 0m } } => (
+                accuracy.Spot,
+                $"its {of} is said to be off by nothing, and no instrument is exact",
+                "write error, digits with step, or fixed, as its handbook says; where that is lost, leave this item out"
+            ),
+            _ => null,
+        };
     }
 }
