@@ -111,6 +111,7 @@ internal static class CommandLine
                     ("start", () => new StartCommand(terminal).Build()),
                     ("add", () => new AddCommand(terminal).Build()),
                     ("renumber", () => new RenumberCommand(terminal).Build()),
+                    ("told", () => new ToldCommand(terminal).Build()),
                     ("take-in", () => new TakeInCommand(terminal).Build()),
                     ("tidy", () => new TidyCommand(terminal, interruption).Build()),
                     ("settle", () => new SettleCommand(terminal).Build()),
@@ -230,7 +231,7 @@ internal static class CommandLine
                     Nearest.To(word, parsed.CommandResult.Command.Subcommands.Select(command => command.Name)) is { } near
                         ? path + near
                         : null,
-                    $"; behind {path.TrimEnd()} stands {Below(parsed.CommandResult.Command)}"
+                    $"; after {path.TrimEnd()} comes one of {string.Join(", ", parsed.CommandResult.Command.Subcommands.Select(below => below.Name))}"
                 );
         yield return path.Length == 0 ? AllThereAre : $"ohmstead {path}--help tells all there are";
     }

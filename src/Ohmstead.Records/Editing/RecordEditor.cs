@@ -77,6 +77,37 @@ public sealed class RecordEditor
     /// <param name="item">The item, as one line of YAML.</param>
     public EditOutcome Append(Shape shape, string key, string item) => Into(new(Root, string.Empty, key), shape, [item]);
 
+    /// <summary>Puts a single value at the top of the record: in place of the one that stands there, else on a line of its own where its key
+    /// belongs.</summary>
+    /// <param name="shape">The shape of the record, for the order of its keys.</param>
+    /// <param name="key">The key.</param>
+    /// <param name="value">The value.</param>
+    public EditOutcome Put(Shape shape, string key, string value)
+    {
+        var yaml = FlowText.Scalar(value);
+        var (path, byHand) = ($"/{key}", $"{key}: {yaml}");
+        if (Root.ValueOf(key) is not { } there)
+        {
+            return Root.IsFlow
+                ? EditOutcome.Refused($"the record stands in braces on line {Text(Root.Spot.Line)}", $"write it by hand: {byHand}")
+                : Checked(TextEdit.Apply(source.Text, NewValue(shape, key, yaml)), [path], path, byHand);
+        }
+
+        var from = source.OffsetOf(there.Spot);
+        var text = there is ScalarNode { IsNothing: false }
+            ? TextEdit.Apply(source.Text, new TextEdit(from, source.EndOf(there.Spot) - from, yaml))
+            : null;
+        return text is not null && ReadAgain(text) is { } after && Others(after, path).SequenceEqual(Others(Root, path))
+            ? EditOutcome.Written(text, NodeTrail.At(after, path)!.Spot)
+            : EditOutcome.Refused(
+                $"what stands after '{key}' on line {Text(there.Spot.Line)} is no single value",
+                $"write it by hand: {byHand}"
+            );
+    }
+
+    private static IEnumerable<(string Path, string Text)> Others(MappingNode root, string path) =>
+        NodeTrail.Walk(root).Where(entry => entry.Path != path);
+
     /// <summary>Adds several items at the end of a list at the top of the record, in their order.</summary>
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The list.</param>

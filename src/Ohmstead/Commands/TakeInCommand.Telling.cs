@@ -49,7 +49,7 @@ internal sealed partial class TakeInCommand
         )
         {
             terminal.Out.WriteLine(
-                "where this is old history, a day in collection.yaml takes what was done before it as told: told_before: 2026-12-01"
+                "where this is old history, 'ohmstead told DATE' takes what was done before a day as it was told (told_before in collection.yaml)"
             );
         }
 

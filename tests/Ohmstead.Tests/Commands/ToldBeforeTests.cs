@@ -65,7 +65,7 @@ public sealed partial class ToldBeforeTests
         using var copy = CollectionCopy.Empty();
         copy.Write("collection.yaml", "collection: Lantern Yard\nlook_every: 24 months\n");
         var run = TakeIn(copy);
-        Assert.Contains("told_before: 2026-12-01\n", run.Out, StringComparison.Ordinal);
+        Assert.Contains("'ohmstead told DATE' takes what was done before a day as it was told", run.Out, StringComparison.Ordinal);
         Assert.DoesNotContain("taken as told;", Run.Of("check", copy.Root, "--as-of", "2026-11-25").Out, StringComparison.Ordinal);
         copy.Write("collection.yaml", "collection: Lantern Yard\ntold_before: 2026-06-01\n");
         Assert.DoesNotContain("told_before", TakeIn(copy).Out, StringComparison.Ordinal);
