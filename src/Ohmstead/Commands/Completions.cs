@@ -57,6 +57,12 @@ internal static class Completions
     /// <summary>The orders.</summary>
     public static IEnumerable<CompletionItem> Orders(CompletionContext context) => Named(context, workshop => workshop.Orders.Keys);
 
+    /// <summary>The lines of the order that was given.</summary>
+    public static IEnumerable<CompletionItem> OrderLines(CompletionContext context) =>
+        Said(context, "--order") is { Length: > 0 } name
+            ? Named(context, workshop => workshop.Orders.TryGetValue(name, out var order) ? order.Lines.Select(line => line.Id.Value) : [])
+            : [];
+
     /// <summary>The instruments.</summary>
     public static IEnumerable<CompletionItem> Instruments(CompletionContext context) =>
         Named(context, workshop => workshop.Instruments.Keys);

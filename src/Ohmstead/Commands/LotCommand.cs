@@ -34,6 +34,7 @@ internal sealed partial class LotCommand(Terminal terminal)
     };
     private readonly Option<string?> line = new("--line")
     {
+        CompletionSources = { Completions.OrderLines },
         Description = "The line of that order which they are; needed where it has lines.",
     };
     private readonly Option<string?> price = new("--price") { Description = "What one of them cost, with the currency." };

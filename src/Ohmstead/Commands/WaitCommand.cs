@@ -17,7 +17,11 @@ internal sealed class WaitCommand(Terminal terminal)
         CompletionSources = { Completions.Orders },
         Description = "The order it comes under, from stock.yaml.",
     };
-    private readonly Option<string?> line = new("--line") { Description = "The line of that order which brings it, where it has lines." };
+    private readonly Option<string?> line = new("--line")
+    {
+        CompletionSources = { Completions.OrderLines },
+        Description = "The line of that order which brings it, where it has lines.",
+    };
     private readonly Option<string?> blocks = new("--blocks") { Description = "What cannot go on." };
     private readonly Option<bool> over = new("--over") { Description = "The wait for this is over: it came, or is not needed any more." };
 

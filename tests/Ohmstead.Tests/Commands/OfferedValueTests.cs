@@ -64,6 +64,17 @@ public sealed class OfferedValueTests
     }
 
     [Theory]
+    [InlineData("wait SP-0007 x --order PO-07 --line ", "1,2")]
+    [InlineData("lot L-099 valve --order PO-07 --line ", "1,2")]
+    [InlineData("wait SP-0007 x --order PO-08 --line ", "")]
+    [InlineData("wait SP-0007 x --line ", "")]
+    public void A_line_is_offered_of_the_order_that_was_said(string typed, string offered)
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(offered, string.Join(',', Offered(copy, typed)));
+    }
+
+    [Theory]
     [InlineData("check boards/SP-0007", "boards/SP-0007.md")]
     [InlineData("check coll", "collection.yaml")]
     [InlineData("check b", "boards/")]
