@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
 using Ohmstead.Records.Model;
@@ -11,6 +12,9 @@ public sealed class AccuracyDoubtful : ICollectionCheck
 {
     // No instrument of a bench is off by more than half of what it shows; 5 written for 5 % is five times the reading.
     private const decimal MostOfReading = 0.5m;
+
+    // A share of 2 % and more that is written without its sign is nearly always a percentage of which the sign is missing.
+    private const decimal MostWithoutSign = 0.02m;
 
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
@@ -54,6 +58,15 @@ public sealed class AccuracyDoubtful : ICollectionCheck
                     part.Spot,
                     $"'{part.Text}' is more than half of what it shows",
                     part.Text.EndsWith('%') ? "write what its handbook says" : $"write {part.Text} % where that is meant"
+                );
+            }
+            else if (share is { Value.Value: >= MostWithoutSign } bare && !bare.Text.EndsWith('%'))
+            {
+                var hundredths = (bare.Value.Value * 100m).ToString("0.####", CultureInfo.InvariantCulture);
+                yield return (
+                    bare.Spot,
+                    $"'{bare.Text}' without its sign is {hundredths} % of what it shows",
+                    $"write {bare.Text} % or {hundredths} %, whichever its handbook says"
                 );
             }
         }
