@@ -88,13 +88,32 @@ internal sealed partial class BlockTrouble
             start,
             content.Length,
             isPair && !isKeyAlone && HasColon(slice.Source.Line(above).TrimEnd())
-                ? $"this line is indented by {Spaces(indentation)}, line {Text(above)} above it by {Text(keys)}, and no dash begins it"
+                    ? $"this line is indented by {Spaces(indentation)}, line {Text(above)} above it by {Text(keys)}, and no dash begins it"
+                : isKeyAlone
+                    ? $"{Quotation.Quote(content)} stands in the column of the dashes below {Quotation.Quote(slice.Source.Line(owner).Trim())} "
+                        + "and has none"
                 : "this line is no item of the list above it; expected - at its beginning",
-            isKeyAlone ? $"indent it as line {Text(owner)} is, if it is no part of that list; else write - before it"
+            isKeyAlone
+                    ? $"move {content} to the column of {Quotation.Quote(slice.Source.Line(owner).Trim())} on line {Text(owner)} if it is a key "
+                        + $"beside that; indent it by {Spaces(KeyColumnOfItem(owner, indentation))} if it is a key of the item above"
                 : isPair ? $"indent it by {Spaces(keys)} if it goes on with line {Text(above)}, or write - {content} if it begins an item"
                 : content.Length <= 120 ? $"write - {content}, or indent it as the list's key is"
                 : "write - before it, or indent it as the list's key is"
         );
+    }
+
+    // Where the keys of the nearest item stand whose dash is in a column.
+    private int KeyColumnOfItem(int owner, int dash)
+    {
+        for (var above = line - 1; above > owner; above--)
+        {
+            if (IndentationOf(above) == dash && slice.Source.Line(above).TrimStart().StartsWith("- "))
+            {
+                return KeyColumnOfLine(above);
+            }
+        }
+
+        return dash + 2;
     }
 
     private bool IsInBraces(int number) => slice.Source.Line(number).TrimStart().StartsWith("- {");

@@ -101,7 +101,7 @@ internal sealed partial class BlockTrouble
                 return Syntax(
                     start,
                     content.Length,
-                    $"a row of a table stands here: {Quotation.Quote(content)}; expected each value behind its key",
+                    $"a row of a table stands here: {Quotation.Quote(content)}; expected each value after its key",
                     "write it as an item, - { key: value, key: value }, with the keys that the items around it have"
                 );
             }
@@ -125,8 +125,8 @@ internal sealed partial class BlockTrouble
             if (odd >= 0)
             {
                 var where =
-                    odd != first ? "behind the colon"
-                    : first > 0 && text[first - 1] == '-' ? "behind the dash"
+                    odd != first ? "after the colon"
+                    : first > 0 && text[first - 1] == '-' ? "after the dash"
                     : "in the indentation";
                 var run = text[odd..].IndexOfAnyExcept(text[odd]) is > 1 and var length ? length : 1;
                 return Syntax(
@@ -152,7 +152,7 @@ internal sealed partial class BlockTrouble
                 start,
                 cure.Mark.Length,
                 cure.Mark == "-"
-                    ? $"no space stands behind the dash of {Quotation.Quote(content)}"
+                    ? $"no space stands after the dash of {Quotation.Quote(content)}"
                     : $"{cure.Mark} begins no item of a list; expected a dash and a space",
                 $"write {cure.Line}"
             )
@@ -183,14 +183,14 @@ internal sealed partial class BlockTrouble
             $"{Quotation.Quote(RestOfLine(at))} "
                 + (
                     mark is '"' or '\''
-                        ? $"stands behind the closing quote, for the {mark} before it ends the text; expected the end of the line"
-                        : $"stands behind the closing {mark}; expected the end of the line"
+                        ? $"stands after the closing quote, for the {mark} before it ends the text; expected the end of the line"
+                        : $"stands after the closing {mark}; expected the end of the line"
                 ),
             mark is '"' or '\'' && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure ? $"write {cure}"
                 : mark is '"' or '\''
                     ? $"write {(mark == '"' ? "\\\" for a quote inside double" : "'' for an apostrophe inside single")} quotes"
                 : LineCures.WithQuotedValue(slice.Source.Line(line)) is { } quoted ? $"write {quoted}"
-                : $"move the {mark} behind it"
+                : $"move the {mark} after it"
         );
     }
 
@@ -214,7 +214,7 @@ internal sealed partial class BlockTrouble
                 return Syntax(start, text.Trim().Length, "several keys stand on one line without braces around them", $"write {braces}");
             }
 
-            return Syntax(at, 1, "a second colon with a space behind it stands in the value; expected one colon a line", InQuotes());
+            return Syntax(at, 1, "a second colon with a space after it stands in the value; expected one colon a line", InQuotes());
         }
 
         // The line goes on with a value above it, which has no colon or has been given its value already.
@@ -328,7 +328,7 @@ internal sealed partial class BlockTrouble
 
         if (content[0] == '-' && content.Length > 1)
         {
-            return Syntax(start, 1, $"no space stands behind the dash of {Quotation.Quote(content)}", "write a space behind the -");
+            return Syntax(start, 1, $"no space stands after the dash of {Quotation.Quote(content)}", "write a space after the -");
         }
 
         if (LineCures.WithColon(content) is { } cure)
@@ -337,7 +337,7 @@ internal sealed partial class BlockTrouble
                 start,
                 content.Length,
                 cure.Sign == ":"
-                    ? $"a space stands before the colon of {Quotation.Quote(content)} and none behind it"
+                    ? $"a space stands before the colon of {Quotation.Quote(content)} and none after it"
                     : $"{cure.Sign} stands where a colon is expected in {Quotation.Quote(content)}",
                 $"write {cure.Line}"
             );
@@ -349,20 +349,22 @@ internal sealed partial class BlockTrouble
             return Syntax(
                 start + colon,
                 1,
-                $"no space stands behind the colon of {Quotation.Quote(content)}",
-                content.Length <= 120 ? $"write {content[..colon].TrimEnd()}: {content[(colon + 1)..]}" : "write a space behind the colon"
+                $"no space stands after the colon of {Quotation.Quote(content)}",
+                content.Length <= 120 ? $"write {content[..colon].TrimEnd()}: {content[(colon + 1)..]}" : "write a space after the colon"
             );
         }
 
         var above = slice.Source.LineAt(slice.Start) < number ? LineWithContentAbove(number) : number;
         var next =
-            content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark behind #: # {content[2..].TrimStart()}"
+            content.StartsWith("//", StringComparison.Ordinal) ? $"write a remark after #: # {content[2..].TrimStart()}"
             : MayGoOn(above, number)
                 ? $"indent it by {Spaces(KeyColumnOfLine(above) + 2)} if it goes on with line {Text(above)}, "
                     + "else write the colon that it lacks"
             : content.IndexOf(' ') is > 0 and var space && content.Length <= 120 && content[..space].IndexOfAnyExcept(KeyLetters) < 0
                 ? $"write {content[..space]}: {content[(space + 1)..].TrimStart()} if that is a key and its value; indent the line "
                     + "when the one above goes on here"
+            : content.IndexOfAnyExcept(KeyLetters) < 0 && content.Length <= 120
+                ? $"write {content}: if it is the key of what stands below, else indent it when the line above goes on here"
             : "write the key and a colon before it, or indent the line when the one above goes on here";
         var found = content.StartsWith("//", StringComparison.Ordinal)
             ? $"// begins no remark, so {Quotation.Quote(content)} is read as a key"

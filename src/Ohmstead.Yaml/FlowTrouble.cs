@@ -31,7 +31,7 @@ internal static class FlowTrouble
                     at,
                     1,
                     $"the {text[at]} here closes nothing",
-                    "remove it, or open it where the list or mapping begins"
+                    $"remove it, or write its {(text[at] == '}' ? '{' : '[')} where it begins"
                 )
                 : null;
         }
@@ -49,7 +49,9 @@ internal static class FlowTrouble
                 at,
                 1,
                 $"the {text[at]} here does not close the {text[open]} of line {LineOf(slice, open)}; expected {Closing(text[open])}",
-                "close brackets in the reverse order of opening"
+                context.Brackets.Any(bracket => text[at] == Closing(text[bracket]))
+                    ? $"write {Closing(text[open])} before it"
+                    : $"write {Closing(text[open])} in its place"
             ),
             ':' => AtColon(slice, open, at),
             ',' or '}' or ']' => slice.Error(
@@ -94,13 +96,20 @@ internal static class FlowTrouble
     }
 
     /// <summary>The key and the whole value in quotes, where a colon stands in the value: <c>what: "print: worn"</c>.</summary>
-    private static string? Whole(YamlSlice slice, int open, int word)
+    private static string? Whole(YamlSlice slice, int open, int word) =>
+        PairAt(slice, word) is (var from, { } pair) && from > open ? pair : null;
+
+    /// <summary>The key and the value in quotes, of the pair between braces that an offset stands in; null where it stands in none, or is
+    /// too long to be told.</summary>
+    internal static string? PairInQuotes(YamlSlice slice, int at) => PairAt(slice, at).Pair;
+
+    private static (int From, string? Pair) PairAt(YamlSlice slice, int word)
     {
         var line = slice.Text.AsSpan(0, slice.Source.LineEnd(slice.Source.LineAt(word)));
         var from = slice.Text.AsSpan(0, word).TrimEnd().LastIndexOfAny(',', '{', '\n') + 1;
         var end = line[word..].IndexOfAny(',', '}') is >= 0 and var length ? word + length : line.Length;
         var pair = slice.Text.AsSpan(from..end).Trim();
-        return from > open ? LineCures.WithQuotedValue(pair) : null;
+        return (from, LineCures.WithQuotedValue(pair));
     }
 
     private static Finding MissingComma(YamlSlice slice, int open, int at)
@@ -120,12 +129,20 @@ internal static class FlowTrouble
             );
         }
 
+        // YAML's own signs at the beginning of the value before it are why the comma is not seen.
+        var pair = slice.Text.AsSpan(open, at - open).TrimEnd().TrimEnd(',');
+        var value = pair[..Math.Max(pair.LastIndexOf(": ", StringComparison.Ordinal), 0)].Length;
+        if (value > 0 && open + value + 2 < at && slice.Text[open + value + 2] == '&')
+        {
+            return Refusals.Anchor(slice, open + value + 2);
+        }
+
         return slice.Error(
             TextChecks.YamlSyntax,
             at,
             Math.Max(length, 1),
             $"a comma is missing before {word}; expected , or {Closing(slice.Text[open])}",
-            "write a comma behind the value before it"
+            "write a comma after the value before it"
         );
     }
 
@@ -147,7 +164,9 @@ internal static class FlowTrouble
                     rest.Length,
                     $"the {slice.Text[open]} of line {LineOf(slice, open)} is never closed, for {Quotation.Quote(rest)} is read as a "
                         + "comment",
-                    "put the value in quotes"
+                    HiddenPair(slice, start, start + sign + 1 + rest.LastIndexOf(Closing(slice.Text[open]))) is { } pair
+                        ? $"write it in quotes: {pair}"
+                        : "put the value in quotes"
                 );
             }
         }
@@ -155,15 +174,32 @@ internal static class FlowTrouble
         return null;
     }
 
+    // From the last key before the sign to the closing mark behind it, where no other value stands between the two.
+    private static string? HiddenPair(YamlSlice slice, int start, int closing)
+    {
+        var text = slice.Text.AsSpan(start, closing - start);
+        var sign = text.IndexOf(" #", StringComparison.Ordinal);
+        var from = text[..sign].LastIndexOfAny(',', '{') + 1;
+        return text[sign..].IndexOfAny(",{}[]:") < 0 ? LineCures.WithQuotedValue(text[from..]) : null;
+    }
+
     private static Finding Unclosed(YamlSlice slice, int open, int at)
     {
         var mark = slice.Text[open];
+        var line = slice.Source.Line(slice.Source.LineAt(open)).Trim();
+        var isWhole =
+            mark == '{'
+            && line.StartsWith("- {", StringComparison.Ordinal)
+            && line.Length <= 120
+            && line[3..].IndexOfAny("{}[]#\"'") < 0
+            && !line.EndsWith(",", StringComparison.Ordinal)
+            && slice.Source.LineAt(Math.Min(at, slice.End)) <= slice.Source.LineAt(open) + 1;
         return slice.Error(
             TextChecks.YamlSyntax,
             open,
             1,
             $"the {mark} opened here is never closed; expected {Closing(mark)}",
-            $"write {Closing(mark)} where the {(mark == '[' ? "list" : "mapping")} ends"
+            isWhole ? $"write {line} }}" : $"write {Closing(mark)} after the last value that belongs to it"
         ) with
         {
             Related = [new RelatedPlace(slice.Source.PlaceAt(at), "something else begins here")],

@@ -38,8 +38,8 @@ internal static class PlainScalarTraps
                 slice.Source.PlaceAt(at, rest),
                 $"the value ends before {Quotation.Quote(text.AsSpan(at, rest))}, which is read as a comment",
                 LineCures.WithQuotedValue(slice.Source.Line(slice.Source.LineAt(at))) is { } cure
-                    ? $"write it in quotes: {cure}; or a space behind # when it is a comment"
-                    : "put the value in quotes, or write a space behind # when it is a comment"
+                    ? $"write it in quotes: {cure}; or a space after # when it is a comment"
+                    : "put the value in quotes, or write a space after # when it is a comment"
             )
         );
     }
@@ -91,7 +91,7 @@ internal static class PlainScalarTraps
                     TextChecks.YamlSyntax,
                     slice.Source.OffsetOf(key.Spot) + colon,
                     1,
-                    $"no space stands behind the colon of {Quotation.Quote(key.Text)}",
+                    $"no space stands after the colon of {Quotation.Quote(key.Text)}",
                     $"write {key.Text[..colon]}: {key.Text[(colon + 1)..]}"
                 )
             );

@@ -24,7 +24,7 @@ internal static class Refusals
             at,
             WordLength(slice, at),
             MarkdownPicture.At(slice, at) is null
-                ? $"the tag {Word(slice, at)} asks for a type; expected a value alone"
+                ? $"a value cannot begin with ! unless it is in quotes, for YAML takes {Word(slice, at)} for the name of a type; expected a value alone"
                 : "a Markdown picture stands here; expected a photograph in braces",
             MarkdownPicture.At(slice, at) ?? InQuotes(slice, at)
         );
@@ -34,8 +34,10 @@ internal static class Refusals
             TextChecks.AnchorUsed,
             at,
             WordLength(slice, at),
-            $"the anchor {Word(slice, at)} prepares a repetition; expected every fact to be written where it belongs",
-            WordLength(slice, at) > 1 ? $"remove the anchor, or {InQuotes(slice, at)}" : InQuotes(slice, at)
+            WordLength(slice, at) > 1
+                ? $"a value cannot begin with & unless it is in quotes, for YAML takes {Word(slice, at)} for a name by which to repeat it"
+                : "a value cannot begin with & unless it is in quotes, for YAML takes what follows for a name by which to repeat it",
+            WordLength(slice, at) > 1 ? $"remove {Word(slice, at)} before a figure; else {InQuotes(slice, at)}" : InQuotes(slice, at)
         );
 
     internal static Finding Alias(YamlSlice slice, AnchorAlias alias) => Alias(slice, slice.Offset(alias.Start));
@@ -45,8 +47,8 @@ internal static class Refusals
             TextChecks.AliasUsed,
             at,
             WordLength(slice, at),
-            $"the alias {Word(slice, at)} repeats another place; expected the value itself",
-            InQuotes(slice, at)
+            $"a value cannot begin with * unless it is in quotes, for YAML takes {Word(slice, at)} for the name of another place to repeat",
+            $"{InQuotes(slice, at)}; else write out what it was to repeat"
         );
 
     internal static Finding MergeKey(YamlSlice slice, Node key) =>
@@ -143,7 +145,7 @@ internal static class Refusals
             TextChecks.NotAMapping,
             root.Spot,
             $"{(root is SequenceNode ? "a list" : "a single value")} stands at the top; expected keys with values",
-            "write lines of the form key: value, with a space behind the colon"
+            "write lines of the form key: value, with a space after the colon"
         );
 
     internal static Finding TooDeep(YamlSlice slice, ParsingEvent node, int deepest) =>
@@ -204,9 +206,8 @@ internal static class Refusals
     {
         var line = slice.Source.LineAt(at);
         var isOfBlock = slice.Text.AsSpan(slice.Source.LineStart(line)..at).IndexOfAny('{', '[') < 0;
-        return isOfBlock && LineCures.WithQuotedValue(slice.Source.Line(line)) is { } cure
-            ? $"write it in quotes if it is text: {cure}"
-            : "put the value in quotes if it is text; write it out where it repeats another";
+        var cure = isOfBlock ? LineCures.WithQuotedValue(slice.Source.Line(line)) : FlowTrouble.PairInQuotes(slice, at);
+        return cure is null ? "put the value in quotes if it is text" : $"write it in quotes if it is text: {cure}";
     }
 
     private static int WordLength(YamlSlice slice, int at)

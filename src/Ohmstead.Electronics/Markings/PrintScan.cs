@@ -45,7 +45,7 @@ internal readonly record struct PrintScan(
         var unit = rest[..end];
         // 2200u16 is a value and a voltage; the figure behind the unit of 4n7 is a part of the value.
         if (end > 0 && rest.Length == end + 1 && char.IsAsciiDigit(rest[end]))
-            return Broken($"'{Excerpt.From(text)}' has one figure behind its unit, expected a rated voltage of two or more");
+            return Broken($"'{Excerpt.From(text)}' has one figure after its unit, expected a rated voltage of two or more");
         rest = rest[end..].TrimStart();
         if (rest.IsEmpty)
             return new PrintScan(numbers.ToImmutable(), separator, unit.ToString(), null, bipolar, null);

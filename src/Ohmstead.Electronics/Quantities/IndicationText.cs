@@ -117,7 +117,7 @@ public static class IndicationText
         // The next step is a whole value to write, and the sign belongs before it.
         var next =
             fault.NextStep is not { } step ? null
-            : step.Contains(" or ", StringComparison.Ordinal) ? $"{step}, each behind {Sign(kind).TrimEnd()}"
+            : step.Contains(" or ", StringComparison.Ordinal) ? $"{step}, each after {Sign(kind).TrimEnd()}"
             : Sign(kind) + step;
         return Parsed<Indication>.Failed(fault with { Offset = fault.Offset + start, NextStep = next });
     }

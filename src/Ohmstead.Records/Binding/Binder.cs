@@ -42,7 +42,7 @@ public sealed class Binder(string path)
                 Report(
                     RecordChecks.ValueMissing,
                     scalar.Spot.Length > 0 ? scalar.Spot : entry.KeySpot,
-                    $"nothing stands behind '{entry.Key}', expected {MissingValue.What(shape.KeyAt(place))}",
+                    $"nothing stands after '{entry.Key}', expected {MissingValue.What(shape.KeyAt(place))}",
                     MissingValue.Next(shape.KeyAt(place))
                 );
             }

@@ -105,6 +105,11 @@ public static class DateText
             return Fault(text, ParseFaultKind.NotUnderstood, $"'{text}' {meant.Found}", meant.Next);
         }
 
+        if (text.Length is 2 or 3 && text.TrimStart('\'', '’') is [>= '0' and <= '9', >= '0' and <= '9'])
+        {
+            return Fault(text, ParseFaultKind.NotUnderstood, $"'{text}' is a year of two digits", "write all four digits of the year");
+        }
+
         return Fault(
             text,
             ParseFaultKind.NotUnderstood,

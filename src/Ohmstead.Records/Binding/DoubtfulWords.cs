@@ -11,7 +11,28 @@ internal static class DoubtfulWords
     private static readonly (string Written, string Known, string Next)[] Words =
     [
         ("drawing", "schematic", "schematic if it was the circuit diagram, print if it was the marking on the board"),
-        ("smoothing", "reservoir", "reservoir if it is the first one behind the rectifier, else leave role out"),
+        ("smoothing", "reservoir", "reservoir if it is the first one after the rectifier, else leave role out"),
+        (
+            "photo",
+            "photograph before removal",
+            "photograph before removal if it was taken before the part came out; one that was taken later shows nothing of it"
+        ),
+        (
+            "photograph",
+            "photograph before removal",
+            "photograph before removal if it was taken before the part came out; one that was taken later shows nothing of it"
+        ),
+        (
+            "picture",
+            "photograph before removal",
+            "photograph before removal if it was taken before the part came out; one that was taken later shows nothing of it"
+        ),
+        (
+            "high voltage",
+            "mains",
+            "mains if it comes from the mains, charged capacitor if it stays after switching off, picture tube if it is the tube's"
+        ),
+        ("borrowed", "lent", "lent if it went from here to somebody; a board that came here on loan has its owner in owner"),
     ];
 
     private static readonly string[] Volts = ["VOLTAGE", "VOLT", "VOLTS", "V"];

@@ -117,13 +117,17 @@ internal static class FamiliarWords
         "…",
     }.ToFrozenSet(StringComparer.OrdinalIgnoreCase);
 
+    private static readonly FrozenSet<string> SayMore = new[] { "X2", "Y2", "NP0", "C0G", "X7R", "Z5U", "Y5V", "NPN", "PNP" }.ToFrozenSet(
+        StringComparer.Ordinal
+    );
+
     // For each word the words of closed lists that it can mean.
     private static readonly FrozenDictionary<string, string[]> WordsMeant = Table(
-        ("pass", "ok okay good passed yes works working ✓ ✔ done"),
+        ("pass", "ok okay good passed yes works working ✓ ✔"),
         ("fail", "bad failed no broken dead not_ok nok ✗ ✘"),
         ("yes", "true y on 1 x"),
         ("no", "false n off 0"),
-        ("keep", "ok good fine leave"),
+        ("keep", "ok good fine"),
         ("replace", "bad change swap renew"),
         ("out", "out_of_circuit off removed desoldered lifted out_circuit outside"),
         ("in", "in_circuit on_board fitted soldered inside"),
@@ -153,18 +157,17 @@ internal static class FamiliarWords
         ("integrated_circuit", "ic chip"),
         ("schematic", "diagram circuit_diagram manual"),
         ("measured_in_circuit", "measured measurement meter"),
-        ("photograph_before_removal", "photo photograph picture"),
         ("print", "silkscreen silk_screen board marking"),
         ("continuity_to_ground_plane", "ground continuity ground_plane"),
         ("reservoir", "main_filter bulk"),
         ("decoupling", "bypass"),
         ("coupling", "dc_block"),
-        ("mains", "mains_voltage line_voltage ac_line primary high_voltage"),
+        ("mains", "mains_voltage line_voltage ac_line primary"),
         ("polarised", "yes polar"),
         ("bipolar", "non-polar nonpolar non-polarised unpolarised np bp"),
         ("none", "no unpolarised non-polarised"),
         ("moved", "relocated placed shelved"),
-        ("lent", "loaned borrowed on_loan"),
+        ("lent", "loaned on_loan"),
         ("came_back", "returned back"),
         ("given_away", "donated gifted"),
         ("broken_up", "scrapped parted_out"),
@@ -192,6 +195,9 @@ internal static class FamiliarWords
 
     /// <summary>Whether a text says that there is nothing to say: n/a, tbd, a question mark, a dash.</summary>
     internal static bool IsNothing(string text) => NothingSaid.Contains(text.Trim());
+
+    /// <summary>Whether a word says more than the one of a closed list that it is told for: a class, a dielectric, a polarity.</summary>
+    internal static bool SaysMore(string written) => SayMore.Contains(Nearest.Fold(written));
 
     /// <summary>The word of a closed list that was meant by one it does not have, or null.</summary>
     internal static string? Word(string written, IReadOnlyList<string> words) =>

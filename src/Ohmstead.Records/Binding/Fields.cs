@@ -280,19 +280,10 @@ public sealed class Fields
             SpotOf(scalar),
             $"'{Binder.Shown(scalar.Text)}' is no whole number, '{key}' needs one",
             FamiliarWords.IsNothing(scalar.Text) ? $"leave {key} out"
-                : LeadingCount(scalar.Text) is { Length: > 0 } count ? $"write {key}: {count}"
-                : $"write {key} as a figure, such as {key}: {shape.KeyAt(Place(key)).Example}"
+                : CountText.Meant(scalar.Text) is { } count ? $"write {key}: {count}"
+                : $"write {key}: with the figure, in digits and without a sign, such as {shape.KeyAt(Place(key)).Example}"
         );
         return null;
-    }
-
-    // 10 pcs, 10.0 and 900 h say ten, ten and nine hundred; 2.5 says no whole number.
-    private static string LeadingCount(string text)
-    {
-        var end = text.AsSpan().IndexOfAnyExceptInRange('0', '9') is >= 0 and var at ? at : text.Length;
-        var rest = text.AsSpan(end);
-        var isWhole = rest.IsEmpty || (rest[0] != '.' && rest[0] != ',') || (rest.Length > 1 && rest[1..].IndexOfAnyExcept('0') < 0);
-        return isWhole && end is > 0 and <= 9 ? text[..end].TrimStart('0') : string.Empty;
     }
 
     /// <summary>A mapping of the key's inner shape.</summary>
@@ -355,10 +346,10 @@ public sealed class Fields
         binder.Report(
             RecordChecks.ValueShape,
             found.Spot,
-            $"{WhatIs(found)} stands behind '{key}', expected a list, each item behind a dash",
+            $"{WhatIs(found)} stands after '{key}', expected a list, each item after a dash",
             found is MappingNode { IsFlow: false }
                 ? "write a dash and a space before its first key"
-                : $"write it on a line of its own, behind a dash: - {item}"
+                : $"write it on a line of its own, after a dash: - {item}"
         );
     }
 
@@ -390,7 +381,7 @@ public sealed class Fields
     {
         if (text.Contains(',', StringComparison.Ordinal) || text.Contains('\t', StringComparison.Ordinal))
         {
-            return $"each value behind its key, in the form {inner.Example}";
+            return $"each value after its key, in the form {inner.Example}";
         }
 
         var others = inner.Keys.Skip(1).Where(key => key.IsNeeded).Select(key => $", {key.Name}: …");
@@ -507,7 +498,9 @@ public sealed class Fields
             RecordChecks.WordUnknown,
             SpotOf(scalar),
             Binder.Told($"'{Binder.Shown(scalar.Text)}' is {key.OtherWord}", scalar.Text, near),
-            near is not null ? $"write {key.Name}: {near}"
+            near is not null
+                    ? $"write {key.Name}: {near}"
+                        + (FamiliarWords.SaysMore(scalar.Text) ? $", and {NodeText.Quoted(scalar.Text)} in note" : string.Empty)
                 : FamiliarWords.Holding(scalar.Text, key.Words) is { Count: > 0 } several
                     ? $"write which: {key.Name}: {string.Join($", {key.Name}: ", several)}"
                 : $"known words: {string.Join(", ", key.Words)}"
@@ -525,7 +518,7 @@ public sealed class Fields
         binder.Report(
             check,
             isExact ? scalar.Spot with { Column = scalar.Spot.Column + before, Length = length } : scalar.Spot,
-            ValueStep.Cause(key, scalar.Text) ?? fault.Message,
+            ValueStep.Cause(shape, key, scalar.Text) ?? fault.Message,
             ValueStep.For(shape, key, scalar.Text, fault, mapping)
         );
     }
@@ -548,7 +541,7 @@ public sealed class Fields
         binder.Report(
             RecordChecks.ValueShape,
             found.Spot,
-            $"{WhatIs(found)} stands behind '{key}', expected "
+            $"{WhatIs(found)} stands after '{key}', expected "
                 + (shape.KeyAt(Place(key)).Kind == ValueKind.Mapping ? "keys and values in braces" : "a single value"),
             $"write {key}: {expected}"
         );
@@ -556,7 +549,7 @@ public sealed class Fields
     private static string WhatIs(Node found) =>
         found switch
         {
-            MappingNode => "a mapping",
+            MappingNode => "an entry of keys and values",
             SequenceNode { IsFlow: true } => "a list in [ ]",
             SequenceNode => "a list",
             _ => "a single value",

@@ -54,11 +54,11 @@ internal static class LooseWords
 
         if (at > 0 && CutText(shape, mapping, at) is { } key)
         {
-            return ReportCut(binder, mapping, at, key);
+            return ReportCut(binder, shape, mapping, at, key);
         }
 
         var next = WithSign(word, ' ', shape) is { } missing ? $"write {missing}" : NextOf(shape, word, at);
-        var what = WithSign(word, ' ', shape) is null ? "stands without a key" : "has no colon behind its key";
+        var what = WithSign(word, ' ', shape) is null ? "stands without a key" : "has no colon after its key";
         Tell(binder, entry, $"'{Binder.Shown(word)}' {what}", next);
         return at;
     }
@@ -74,7 +74,7 @@ internal static class LooseWords
             ? $"{key.Name}: {NodeText.Quoted($"{((ScalarNode)mapping.Entries[at - 1].Value).Text}, {mapping.Entries[at].Key}: {rest}")}"
             : null;
 
-    private static int ReportCut(Binder binder, MappingNode mapping, int at, Key key)
+    private static int ReportCut(Binder binder, Shape shape, MappingNode mapping, int at, Key key)
     {
         var text = ((ScalarNode)mapping.Entries[at - 1].Value).Text;
         var whole = text;
@@ -98,7 +98,9 @@ internal static class LooseWords
                 ? $"the typographic quote {text[0]} encloses nothing, so the comma ends the text of '{key.Name}' before "
                     + $"'{Binder.Shown(mapping.Entries[at].Key)}'"
                 : $"a comma ends the text of '{key.Name}' before '{Binder.Shown(mapping.Entries[at].Key)}', which stands without a key",
-            $"write {key.Name}: {NodeText.Quoted(whole)}"
+            WithSign(mapping.Entries[at].Key, ' ', shape) is { } pair
+                ? $"write {pair} if that is a key and its value, else {key.Name}: {NodeText.Quoted(whole)}"
+                : $"write {key.Name}: {NodeText.Quoted(whole)}"
         );
         return last;
     }

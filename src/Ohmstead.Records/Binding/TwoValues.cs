@@ -10,10 +10,39 @@ internal static class TwoValues
 {
     private static readonly string[] Joints = [" ±", " +-", " +/-", " @ ", "@", " at ", "/", ", ", " "];
 
+    // More is a text, and looking for a value at its beginning would take long.
+    private const int Longest = 60;
+
+    private static readonly string[] Currents = ["AC", "DC"];
+
     private static readonly string[] Usual = ["tolerance", "at_voltage", "rated_voltage", "frequency", "temperature", "after"];
 
     /// <summary>The text to write, with the second fact behind its own key; null when it is not two that the mapping can hold.</summary>
     internal static string? Next(string text, Shape shape, Key key, MappingNode mapping)
+    {
+        if (Of(text, shape, key) is not var (first, other, second))
+        {
+            return null;
+        }
+
+        if (mapping.Entries.FirstOrDefault(entry => entry.Key == other) is not { Key: not null } there)
+        {
+            return $"write {key.Name}: {first}, and {other}: {second}";
+        }
+
+        var line = there.KeySpot.Line.ToString(CultureInfo.InvariantCulture);
+        return Says(there.Value, second)
+            ? $"write {key.Name}: {first}; {other}: stands on line {line} already"
+            : $"write {key.Name}: {first}, and mend {other}: on line {line}, which says another value, or tell {NodeText.Quoted(second)} in "
+                + "note";
+    }
+
+    private static bool Says(Node value, string second) => value is ScalarNode { Text: var text } && Bare(text) == Bare(second);
+
+    private static string Bare(string text) => string.Concat(text.Where(letter => letter is not (' ' or '±'))).ToUpperInvariant();
+
+    /// <summary>The two facts and the key of the second; null when it is not two that the shape can hold.</summary>
+    internal static (string First, string Other, string Second)? Of(string text, Shape shape, Key key)
     {
         if (key.Kind is not (ValueKind.Quantity or ValueKind.Indication))
         {
@@ -30,15 +59,34 @@ internal static class TwoValues
                 second = second.StartsWith("at ", StringComparison.Ordinal) ? second[3..] : second;
                 if (QuantityText.Parse(first, key.Dimension).Fault is null && KeyOf(second, shape, key) is { } other)
                 {
-                    return mapping.Entries.FirstOrDefault(entry => entry.Key == other) is { Key: not null } there
-                        ? string.Create(
-                            CultureInfo.InvariantCulture,
-                            $"write {key.Name}: {first}; {other}: stands on line {there.KeySpot.Line} already"
-                        )
-                        : $"write {key.Name}: {first}, and {other}: {second}";
+                    return (first, other, second);
                 }
 
                 at = text.IndexOf(joint, at + 1, StringComparison.Ordinal);
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>The value at the beginning, where a word follows that no key can hold, which is not to be lost: <c>250 V AC</c>; null when
+    /// none is there.</summary>
+    internal static string? Rest(string text, Key key)
+    {
+        if (key.Kind is not (ValueKind.Quantity or ValueKind.Indication) || text.Length > Longest)
+        {
+            return null;
+        }
+
+        for (var at = text.Length - 1; at > 0; at--)
+        {
+            var rest = text[at..].Trim();
+            if (
+                (text[at] == ' ' || Currents.Contains(rest, StringComparer.OrdinalIgnoreCase))
+                && QuantityText.Parse(text[..at].TrimEnd(), key.Dimension).Fault is null
+            )
+            {
+                return $"write {key.Name}: {text[..at].TrimEnd()}, and {NodeText.Quoted(rest)} in note";
             }
         }
 

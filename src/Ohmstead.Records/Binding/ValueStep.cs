@@ -13,9 +13,11 @@ internal static class ValueStep
     private static readonly string[] MeanSquare = ["rms", "r.m.s.", "r.m.s", "eff", "eff."];
 
     /// <summary>What is wrong, where the key tells it better than the text alone; null where the text does.</summary>
-    internal static string? Cause(Key key, string text) =>
+    internal static string? Cause(Shape shape, Key key, string text) =>
         AskedPeakToPeak(key) && IsMeanSquare(text) ? $"'{text}' is an r.m.s. figure, and {key.Name} is peak to peak"
-        : AskedPeakToPeak(key) && IsPeakToPeak(text) ? $"a {key.Name} is peak to peak by itself, so nothing says it behind the unit"
+        : AskedPeakToPeak(key) && IsPeakToPeak(text) ? $"a {key.Name} is peak to peak by itself, so nothing says it after the unit"
+        : TwoValues.Of(text, shape, key) is var (first, _, second)
+            ? $"'{text}' is two values, and {key.Name} is '{first}' alone: '{second}' has a " + "key of its own"
         : null;
 
     /// <summary>The next step of a fault.</summary>
@@ -24,6 +26,22 @@ internal static class ValueStep
         if (FamiliarWords.IsNothing(text))
         {
             return $"leave {key.Name} out; a note may say why";
+        }
+
+        if (key.Dimension == Dimension.Temperature && fault.NextStep is { } degrees && text.IndexOfAny(['C', 'F', 'K', 'c']) < 0)
+        {
+            return StepOf(key, degrees) + ", if it was read in degrees Celsius";
+        }
+
+        // 4 h of a key that counts hours.
+        if (
+            key.Dimension == Dimension.Number
+            && key.Name == BenchShape.Hours.Name
+            && text.TrimEnd().EndsWith('h')
+            && CountText.Meant(text) is { } hours
+        )
+        {
+            return $"write {key.Name}: {hours}";
         }
 
         if (fault.Kind == ParseFaultKind.WrongDimension && Elsewhere(shape, key, text) is { } other)
@@ -44,7 +62,9 @@ internal static class ValueStep
 
         return fault.NextStep is { } written
             ? StepOf(key, written) + Beside(text, fault)
-            : TwoValues.Next(text, shape, key, mapping) ?? $"write it in the form {key.Name}: {key.Example}";
+            : TwoValues.Next(text, shape, key, mapping)
+                ?? TwoValues.Rest(text, key)
+                ?? $"write it with its own figure, in the form {key.Name}: {key.Example}";
     }
 
     // What the figure alone does not say any more.

@@ -13,6 +13,8 @@ public static class CharacterScan
     // A file with ten thousand of them is one mistake, not ten thousand.
     private const int MostOfOneCheck = 20;
 
+    private const int LongestWord = 60;
+
     /// <summary>Adds the findings of one file.</summary>
     /// <param name="findings">Where they go, in order of place.</param>
     /// <param name="source">The file.</param>
@@ -69,6 +71,28 @@ public static class CharacterScan
             judgement.Severity,
             source.PlaceAt(at, code > 0xFFFF ? 2 : 1),
             $"{judgement.What} {SuspectCharacters.NameOf(code)}",
-            code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead" : "remove it"
+            code is 0x85 or 0x2028 or 0x2029 ? "begin a new line there, or write a space instead"
+                : WordAt(source.Text, at) is { } word ? $"remove it: type {word} anew in place of what stands there"
+                : "remove it"
         );
+
+    // The word around a character that nobody sees, without it; null where it holds more than usual letters, or stands by itself.
+    private static string? WordAt(string text, int at)
+    {
+        var (start, end) = (at, at);
+        while (start > 0 && IsOfWord(text[start - 1]))
+        {
+            start--;
+        }
+
+        while (end < text.Length && (IsOfWord(text[end]) || SuspectCharacters.IndexIn(text.AsSpan(end, 1)) == 0))
+        {
+            end++;
+        }
+
+        var word = string.Concat(text[start..end].Where(IsOfWord));
+        return word.Length is > 0 and <= LongestWord ? word : null;
+    }
+
+    private static bool IsOfWord(char letter) => char.IsAsciiLetterOrDigit(letter) || letter is '-' or '_' or '.' or '+' or '/' or ':';
 }

@@ -13,12 +13,12 @@ internal static class SchemaWords
         {
             ValidationErrorKind.NoAdditionalPropertiesAllowed => $"'{Shown(error.Property)}' is no key that belongs here",
             ValidationErrorKind.PropertyRequired => $"the key '{Shown(error.Property)}' is missing",
-            ValidationErrorKind.PatternMismatch => $"the text behind '{Shown(error.Property)}' has another form than expected",
-            ValidationErrorKind.NotInEnumeration => $"the word behind '{Shown(error.Property)}' is not in its list",
-            ValidationErrorKind.ArrayExpected => $"a list is expected behind '{Shown(error.Property)}'",
+            ValidationErrorKind.PatternMismatch => $"the text after '{Shown(error.Property)}' has another form than expected",
+            ValidationErrorKind.NotInEnumeration => $"the word after '{Shown(error.Property)}' is not in its list",
+            ValidationErrorKind.ArrayExpected => $"a list is expected after '{Shown(error.Property)}'",
             ValidationErrorKind.ObjectExpected => $"a mapping is expected at '{Shown(error.Property)}'",
-            ValidationErrorKind.StringExpected => $"text is expected behind '{Shown(error.Property)}'",
-            _ => $"the value behind '{Shown(error.Property)}' is of another kind than expected",
+            ValidationErrorKind.StringExpected => $"text is expected after '{Shown(error.Property)}'",
+            _ => $"the value after '{Shown(error.Property)}' is of another kind than expected",
         };
 
     private static string Shown(string? text) =>

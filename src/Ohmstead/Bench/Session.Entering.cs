@@ -37,7 +37,7 @@ internal sealed partial class Session
                 Say(
                     board.Board.Points.Any(point => point.Name.Value == named && point.Measures is PointMeasure.Result)
                         ? $"  {named} is a test that passes or fails, and the result is missing; write {named} pass or {named} fail"
-                        : $"  {named} has nothing to measure against, and what was read of it is missing; write it behind the name, as in "
+                        : $"  {named} has nothing to measure against, and what was read of it is missing; write it after the name, as in "
                             + $"{named} pass, {named} fail{(KindAt(named) is null ? string.Empty : $", {named} open")}, "
                             + "or a value with its unit"
                 );

@@ -2,6 +2,7 @@ using System.Collections.Frozen;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Records.Days;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Running;
 
 namespace Ohmstead.Collections;
 
@@ -30,6 +31,9 @@ internal sealed record RunOptions(DateOnly Today, bool IsThorough, int Workers, 
     /// <summary>Pictures that are taken to lie at another path than they do, each with where it is now; null for one that was looked at
     /// already and is taken to be there.</summary>
     public IReadOnlyDictionary<string, string?>? Moved { get; init; }
+
+    /// <summary>How the command that was given takes the keys of a record; null where it takes none.</summary>
+    public TypedKeys? Typed { get; init; }
 
     /// <summary>Files that are taken to hold another text than they do on disk, or to be there at all, to see what would follow from a
     /// change; by path.</summary>

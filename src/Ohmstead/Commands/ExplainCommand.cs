@@ -13,7 +13,7 @@ internal sealed class ExplainCommand(Terminal terminal)
     {
         CompletionSources = { Completions.Explained },
         Description =
-            "The name of a check, as printed behind a finding, or a word of the records; all checks with their summaries when not given.",
+            "The name of a check, as printed after a finding, or a word of the records; all checks with their summaries when not given.",
         Arity = ArgumentArity.ZeroOrMore,
     };
     private readonly Option<bool> words = new("--words") { Description = "Tell all words of the glossary, a line each." };

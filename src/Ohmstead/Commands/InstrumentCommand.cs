@@ -97,7 +97,7 @@ internal sealed class InstrumentCommand(Terminal terminal)
                 return Nearest.Told(
                     $"--accuracy '{one}' begins with nothing that an instrument measures",
                     said is [] ? null : Nearest.To(said[0], Vocabulary.InstrumentMeasures),
-                    $"; write one of {string.Join(", ", Vocabulary.InstrumentMeasures)}, and its keys behind it"
+                    $"; write one of {string.Join(", ", Vocabulary.InstrumentMeasures)}, and its keys after it"
                 );
             }
 

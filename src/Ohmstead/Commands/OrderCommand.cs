@@ -22,8 +22,8 @@ internal sealed class OrderCommand(Terminal terminal)
     private readonly Argument<string[]> said = new("WHAT")
     {
         Description =
-            "Behind placed what was ordered; behind line the kind of part and what is printed on it; behind came the line and how many, "
-            + "all of it when not said; behind lost and cancelled one line, where it is not the whole order.",
+            "After placed what was ordered; after line the kind of part and what is printed on it; after came the line and how many, "
+            + "all of it when not said; after lost and cancelled one line, where it is not the whole order.",
         Arity = ArgumentArity.ZeroOrMore,
     };
     private readonly Option<string?> from = new("--from") { Description = "From whom; with placed." };

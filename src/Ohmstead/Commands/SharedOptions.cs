@@ -139,7 +139,10 @@ internal sealed class SharedOptions
     }
 
     private RunOptions Read(ParseResult parsed, DateOnly today) =>
-        new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual);
+        new(today, parsed.GetValue(Thorough), Math.Clamp(parsed.GetValue(Workers), 1, 64), ReadingLimits.Usual)
+        {
+            Typed = CommandKeys.Of(parsed),
+        };
 
     /// <summary>Reads a day of the command line.</summary>
     public static DateOnly? Day(ArgumentResult result)

@@ -95,17 +95,9 @@ internal sealed class StartBoardCommand(Terminal terminal)
 
         var boards = KnownBoards.In(files);
         var (known, fault) = Design(parsed.GetValue(design), files, run);
-        fault ??=
-            NameRules.Fault(wanted) is { } problem ? $"'{wanted}' cannot be the number of a board: {problem}"
-            : KnownBoards.Taken(wanted, boards) is { } taken
-                ? taken
-                    + (
-                        taken.StartsWith($"{wanted} is taken: ", StringComparison.Ordinal)
-                        && NextName.Behind(wanted, boards.Select(board => board.Number)) is { } free
-                            ? $"; free is {free}"
-                            : string.Empty
-                    )
-            : null;
+        fault ??= NameRules.Fault(wanted) is { } problem
+            ? $"'{wanted}' cannot be the number of a board: {problem}"
+            : KnownBoards.TakenAndFree(wanted, boards);
         if ((fault, parsed.GetValue(name) ?? known?.Title.Value) is not (null, { } title))
         {
             terminal.Error.WriteLine(

@@ -76,7 +76,7 @@ internal sealed class SurplusWords(ParseResult parsed, IReadOnlyList<string> wor
                 )
             )
             {
-                return $"{option.Name} takes one value, and '{string.Join(' ', behind)}' stands behind it; write {option.Name} "
+                return $"{option.Name} takes one value, and '{string.Join(' ', behind)}' stands after it; write {option.Name} "
                     + Quoted([words[at], .. behind]);
             }
         }

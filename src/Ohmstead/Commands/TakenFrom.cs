@@ -25,7 +25,10 @@ internal sealed class TakenFrom(Terminal terminal, RunOptions run, EntryOptions 
     {
         if (BoardPlace.Parse(origin) is not { } from)
         {
-            return Wrong($"'{origin}' is no board and place; write --from \"{BoardPlace.Example}\"");
+            return Wrong(
+                $"'{origin}' is no board and place; write --from \"BOARD PLACE\" with the number of the board and its place, as in "
+                    + $"\"{BoardPlace.Example}\""
+            );
         }
 
         if (parsed.GetValue<string?>("PLACE") is not { } at)

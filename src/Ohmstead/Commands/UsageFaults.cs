@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Completions;
 using System.CommandLine.Parsing;
+using Ohmstead.Records.Binding;
 using Ohmstead.Records.Findings;
 
 namespace Ohmstead.Commands;
@@ -151,7 +152,10 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         if (fault.Message.Contains($"'{type}'", StringComparison.Ordinal))
         {
             var plain = Nullable.GetUnderlyingType(type) ?? type;
-            return plain == typeof(int) ? $"{name}: '{given}' is no whole number, such as 4" : $"{name}: '{given}' cannot be read";
+            return plain == typeof(int)
+                ? $"{name}: '{given}' is no whole number; write {(name.StartsWith('-') ? $"{name} " : string.Empty)}"
+                    + (CountText.Meant(given) ?? "the figure in digits")
+                : $"{name}: '{given}' cannot be read";
         }
 
         // The library breaks a list of words into lines with tabs.

@@ -37,6 +37,14 @@ internal static class KnownBoards
             : null;
     }
 
+    /// <summary>The same, with the next number that is free.</summary>
+    public static string? TakenAndFree(string number, IReadOnlyList<KnownBoard> boards) =>
+        Taken(number, boards) is not { } taken ? null
+        : taken.StartsWith($"{number} is taken: ", StringComparison.Ordinal)
+        && NextName.Behind(number, boards.Select(board => board.Number)) is { } free
+            ? $"{taken}; free is {free}"
+        : taken;
+
     private static string Folded(string number) => number.ToUpperInvariant().Normalize();
 
     private static string? NumberIn(string full)

@@ -180,9 +180,10 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
                 && !WasThere(board, finding)
             )
             .ToArray();
+        var added = AddedLines.Between(text, changed);
         foreach (var finding in against)
         {
-            JudgedFiles.Tell(terminal, finding);
+            JudgedFiles.Tell(terminal, finding, run.Typed, added);
         }
 
         var isSlip = against.Length > 0 && against.All(finding => Slips.Contains(finding.Check));
@@ -200,7 +201,7 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     {
         if (!IsBrief)
         {
-            var did = $"{path}:{FirstDifference(done.Before, done.After)}: {(isTrial ? Done.WouldBe : Done.Is)} ";
+            var did = $"{path}:{AddedLines.Between(done.Before, done.After).First}: {(isTrial ? Done.WouldBe : Done.Is)} ";
             foreach (var line in done.Line.Split('\n'))
             {
                 terminal.Out.WriteLine(Printable.Escape(did + line));
@@ -251,12 +252,6 @@ internal sealed class BenchEntry(Terminal terminal, RunOptions run)
     // An entry that may be written: the text before and after it, the entry and where it stands, the board with it, and the run that
     // judged it.
     private sealed record Judgement(string Before, string After, string Line, Spot Entry, JudgedBoard? Board, RunResult Result);
-
-    private static int FirstDifference(string before, string after)
-    {
-        var at = before.AsSpan().CommonPrefixLength(after);
-        return after.AsSpan(0, at).Count('\n') + 1;
-    }
 }
 
 /// <summary>The day of a visit and who works.</summary>

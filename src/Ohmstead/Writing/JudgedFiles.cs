@@ -12,8 +12,17 @@ internal static class JudgedFiles
     /// <param name="before">What the run without them found; null where the files are not there yet.</param>
     /// <param name="after">What the run with them found.</param>
     /// <param name="paths">The files.</param>
+    /// <param name="typed">How the command takes keys, where the texts follow from what was typed.</param>
+    /// <param name="added">The lines that what was typed becomes: nobody can look them up.</param>
     /// <returns>Whether nothing is wrong.</returns>
-    public static bool AreSound(Terminal terminal, RunResult? before, RunResult after, IReadOnlyCollection<string> paths)
+    public static bool AreSound(
+        Terminal terminal,
+        RunResult? before,
+        RunResult after,
+        IReadOnlyCollection<string> paths,
+        TypedKeys? typed = null,
+        AddedLines? added = null
+    )
     {
         var against = after
             .Findings.Where(finding =>
@@ -22,7 +31,7 @@ internal static class JudgedFiles
             .ToArray();
         foreach (var finding in against)
         {
-            Tell(terminal, finding);
+            Tell(terminal, finding, typed, added);
         }
 
         if (against.Length > 0)
@@ -34,15 +43,17 @@ internal static class JudgedFiles
     }
 
     /// <summary>Tells one finding that keeps a text from being written.</summary>
-    public static void Tell(Terminal terminal, Finding finding)
+    /// <param name="terminal">Where it is told.</param>
+    /// <param name="finding">The finding.</param>
+    /// <param name="typed">How the command takes keys, where the text follows from what was typed.</param>
+    /// <param name="added">The lines that what was typed becomes: nobody can look them up.</param>
+    public static void Tell(Terminal terminal, Finding finding, TypedKeys? typed = null, AddedLines? added = null)
     {
-        terminal.Error.WriteLine(
-            $"{Printable.Escape(finding.Place.ToString())}: {terminal.ErrorColours.Wrong(Printable.Escape(finding.Message))} "
-                + $"[{finding.Check}]"
-        );
+        var place = added?.Hold(finding.Place.Line) == true ? string.Empty : $"{Printable.Escape(finding.Place.ToString())}: ";
+        terminal.Error.WriteLine($"{place}{terminal.ErrorColours.Wrong(Printable.Escape(finding.Message))} [{finding.Check}]");
         if (finding.NextStep is { } next)
         {
-            terminal.Error.WriteLine(Printable.Escape($"  = {next}"));
+            terminal.Error.WriteLine(Printable.Escape($"  = {typed?.Step(next) ?? next}"));
         }
     }
 

@@ -89,7 +89,7 @@ internal sealed record PreparedEntry(string Key, Func<IReadOnlyDictionary<string
         };
         var name = point.Name.Value;
         return read.Any(value => value.Key == BenchShape.Result.Name || asked.Any(key => key.Name == value.Key)) ? null
-            : asked.Length == 0 ? $"{name} is a test that passes or fails; write {name} pass or {name} fail, and what was read behind it"
+            : asked.Length == 0 ? $"{name} is a test that passes or fails; write {name} pass or {name} fail, then what was read"
             : $"{name} is proved by its {asked[0].Name}, and nothing says it; write such as {asked[0].Name}={Tight(asked[0].Example)}";
     }
 

@@ -52,7 +52,7 @@ internal sealed class SharedFileEntry(Terminal terminal, RunOptions run, Collect
                     Instead = new Dictionary<string, string>(StringComparer.Ordinal) { [path] = changed },
                 }
             ).Run();
-            if (!JudgedFiles.AreSound(terminal, before, after, [path]))
+            if (!JudgedFiles.AreSound(terminal, before, after, [path], run.Typed, AddedLines.Between(text, changed)))
             {
                 return (null, ExitCode.Findings);
             }
@@ -63,7 +63,12 @@ internal sealed class SharedFileEntry(Terminal terminal, RunOptions run, Collect
             );
             if (slip is not null && !isSure)
             {
-                terminal.Error.WriteLine(Printable.Escape($"{slip.Place}: {slip.Message} [{slip.Check}]"));
+                terminal.Error.WriteLine(Printable.Escape($"{slip.Message} [{slip.Check}]"));
+                if (slip.NextStep is { } next)
+                {
+                    terminal.Error.WriteLine(Printable.Escape($"  = {run.Typed?.Step(next) ?? next}"));
+                }
+
                 terminal.Error.WriteLine("nothing was written; --sure writes it all the same");
                 return (null, ExitCode.Findings);
             }

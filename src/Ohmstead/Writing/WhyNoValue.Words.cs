@@ -35,7 +35,8 @@ internal sealed partial class WhyNoValue
                 ? $"'{word}' tells a year, and a reading is what the meter shows; a year stands in the record of the board, as in made: "
                     + figure
             : $"'{word}' is about a figure, and a reading is the one that the meter shows; write {Tight(figure)}"
-                + (IsBare(figure) && !isUnitKnown ? " with its unit" : string.Empty);
+                + (IsBare(figure) && !isUnitKnown ? " with its unit" : string.Empty)
+                + " if the meter showed that";
     }
 
     private string? OfRipple(string word)

@@ -110,7 +110,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
             : Is(said, Dimension.Temperature) ? "temperature"
             : null;
         var written = key is null ? "at_voltage=25V, frequency=120Hz or after=2min" : $"{before} {key}={said}".TrimStart();
-        return $"what stands behind @ has a key of its own; write {written}";
+        return $"what follows @ has a key of its own; write {written}";
     }
 
     // ripple 4mV, ripple: 4mV, ripple = 4mV.
@@ -129,7 +129,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
             + (
                 value is null ? $"{name}={Tight(key.Example)}"
                 : IsBare(value) && key.Dimension is not (Dimension.Number or Dimension.Ratio)
-                    ? $"{name}={value} with its unit behind it, as in {name}={Tight(key.Example)}"
+                    ? $"{name}={value} with its unit, as in {name}={Tight(key.Example)}"
                 : $"{name}={Tight(value)}"
             );
     }
@@ -138,7 +138,7 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
     {
         if (IsBare(word) && word[0] == '-' && kind?.Family is PartFamily.Capacitor or PartFamily.Resistor or PartFamily.Inductor)
         {
-            return $"'{word}' is below 0, which nothing of this part can be; write {word[1..]}";
+            return $"'{word}' is below 0, which nothing of this part can be; write {word[1..]} if the meter showed no minus, else read it again";
         }
 
         if (IsBare(word) && measures is PointMeasure.Result)

@@ -38,7 +38,7 @@ public sealed class IndicationFieldTests
     [InlineData("resistance: OL", "write resistance: over range")]
     [InlineData("resistance: ∞", "write resistance: over range")]
     [InlineData("resistance: shorted", "write resistance: short")]
-    [InlineData("resistance: \"> 20\"", "write resistance: 20 mΩ, 20 Ω, 20 kΩ or 20 MΩ, each behind >")]
+    [InlineData("resistance: \"> 20\"", "write resistance: 20 mΩ, 20 Ω, 20 kΩ or 20 MΩ, each after >")]
     public void What_is_no_reading_is_told_with_what_to_write(string value, string next)
     {
         var finding = Assert.Single(Reads.Board(Reading(value)).Findings);

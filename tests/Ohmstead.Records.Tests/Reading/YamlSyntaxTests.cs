@@ -29,12 +29,12 @@ public sealed class YamlSyntaxTests
     [InlineData(
         "a: 'it's'",
         "2:8+2",
-        "\"s'\" stands behind the closing quote, for the ' before it ends the text; expected the end of the line"
+        "\"s'\" stands after the closing quote, for the ' before it ends the text; expected the end of the line"
     )]
     [InlineData(
         "a: \"x\" y",
         "2:8+1",
-        "\"y\" stands behind the closing quote, for the \" before it ends the text; expected the end of the line"
+        "\"y\" stands after the closing quote, for the \" before it ends the text; expected the end of the line"
     )]
     [InlineData("a: \"C:\\data\"", "2:7+2", "\"\\d\" is no escape that a double-quoted value knows")]
     [InlineData("a: \"\\uZZZZ\"", "2:5+2", "\"\\u\" is no escape that a double-quoted value knows")]
@@ -68,15 +68,15 @@ public sealed class YamlSyntaxTests
     [InlineData("a: [a,\nb,\nc]", "3:1+0", "this line belongs to the [ of line 2 and begins at its left edge; expected it further right")]
     [InlineData("p:\n  - { ref: C12 }}", "3:17+1", "the } here closes nothing")]
     [InlineData("a: ]", "2:4+1", "the ] here closes nothing")]
-    [InlineData("a: { b: c } d", "2:13+1", "\"d\" stands behind the closing }; expected the end of the line")]
-    [InlineData("a: []!![", "2:6+3", "\"!![\" stands behind the closing ]; expected the end of the line")]
+    [InlineData("a: { b: c } d", "2:13+1", "\"d\" stands after the closing }; expected the end of the line")]
+    [InlineData("a: []!![", "2:6+3", "\"!![\" stands after the closing ]; expected the end of the line")]
     [InlineData("a: { b: c: d }", "2:10+1", "a second colon follows in the same value; expected a comma or the end of the value")]
     [InlineData("a: { , b: c }", "2:6+1", "nothing stands before this ,; expected a value")]
-    [InlineData("a: { date:2026-02-02 }", "2:10+1", "no space stands behind the colon of \"date:2026-02-02\"")]
+    [InlineData("a: { date:2026-02-02 }", "2:10+1", "no space stands after the colon of \"date:2026-02-02\"")]
     [InlineData(
         "a: { date:2026-02-02 # or a\n  # day later\n  , by: RK }",
         "2:10+1",
-        "no space stands behind the colon of \"date:2026-02-02\""
+        "no space stands after the colon of \"date:2026-02-02\""
     )]
     public void A_fault_between_brackets_is_found_where_it_was_made(string yaml, string place, string message) =>
         Expect(yaml, "yaml-syntax", place, message);
@@ -109,9 +109,9 @@ public sealed class YamlSyntaxTests
     }
 
     [Theory]
-    [InlineData("note: 1:2 x: y", "2:12+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
-    [InlineData("note: Ω 😀: y", "2:10+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
-    [InlineData("a: \"b\": c", "2:7+1", "a second colon with a space behind it stands in the value; expected one colon a line")]
+    [InlineData("note: 1:2 x: y", "2:12+1", "a second colon with a space after it stands in the value; expected one colon a line")]
+    [InlineData("note: Ω 😀: y", "2:10+1", "a second colon with a space after it stands in the value; expected one colon a line")]
+    [InlineData("a: \"b\": c", "2:7+1", "a second colon with a space after it stands in the value; expected one colon a line")]
     [InlineData(
         "board: x\n  title: y",
         "3:3+8",
@@ -119,9 +119,9 @@ public sealed class YamlSyntaxTests
     )]
     [InlineData("a: 1\nfoo bar\nb: 1", "3:1+7", "\"foo bar\" has no colon; expected key: value")]
     [InlineData("foo bar\nb: 1", "2:1+7", "\"foo bar\" has no colon; expected key: value")]
-    [InlineData("a: 1\nb:2\nc: 3", "3:2+1", "no space stands behind the colon of \"b:2\"")]
-    [InlineData("a:b\nc: 1", "2:2+1", "no space stands behind the colon of \"a:b\"")]
-    [InlineData("a:\n-b", "3:1+1", "no space stands behind the dash of \"-b\"")]
+    [InlineData("a: 1\nb:2\nc: 3", "3:2+1", "no space stands after the colon of \"b:2\"")]
+    [InlineData("a:b\nc: 1", "2:2+1", "no space stands after the colon of \"a:b\"")]
+    [InlineData("a:\n-b", "3:1+1", "no space stands after the dash of \"-b\"")]
     [InlineData("parts: - a", "2:8+1", "a list cannot begin on the line of its key; expected the first - on a line of its own")]
     [InlineData("a: 1\n- b", "3:1+1", "a list item stands where a key is expected")]
     [InlineData("- a\nb: 1", "3:1+4", "this line is no item of the list above it; expected - at its beginning")]

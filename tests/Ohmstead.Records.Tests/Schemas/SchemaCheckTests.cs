@@ -161,7 +161,7 @@ public sealed class SchemaCheckTests
         var finding = Assert.Single(Check.Check("boards/SP-0007.md", Root("board", text), FileShapes.Board));
 
         Assert.Equal("boards/SP-0007.md:7:27", finding.Place.ToString());
-        Assert.Equal("the schema refuses this: the text behind 'esr' has another form than expected", finding.Message);
+        Assert.Equal("the schema refuses this: the text after 'esr' has another form than expected", finding.Message);
         Assert.Equal("write what belongs here: Equivalent series resistance read", finding.NextStep);
     }
 

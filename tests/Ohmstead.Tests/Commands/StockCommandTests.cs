@@ -128,8 +128,8 @@ public sealed class StockCommandTests
         var slip = Enter(copy, "incoming", "L-002", "474nF", "120Hz");
         Assert.Equal(1, slip.Exit);
         Assert.Contains(
-            "capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\nnothing was written; --sure writes it all "
-                + "the same\n",
+            "capacitance 474 nF is 1/992 of the marked 470 µF [incoming-far-from-marking]\n  = look at the unit prefix and the decimal "
+                + "point on the meter and in the record\nnothing was written; --sure writes it all the same\n",
             slip.Error,
             StringComparison.Ordinal
         );

@@ -14,7 +14,7 @@ internal static partial class HintFollower
         }
 
         var text = next["write ".Length..];
-        text = text.StartsWith("it in quotes: ", StringComparison.Ordinal) ? text["it in quotes: ".Length..] : text;
+        text = InQuotes().Replace(text, "");
         text = Aside().Replace(text, "");
         return Written().IsMatch(text) ? text : null;
     }
@@ -65,6 +65,9 @@ internal static partial class HintFollower
 
     [GeneratedRegex(" or |, and |if that is|…|\\bwhich\\b|such as|in the form|figure|: with the ")]
     private static partial Regex Choice();
+
+    [GeneratedRegex("^it in quotes( if it is text)?: ")]
+    private static partial Regex InQuotes();
 
     [GeneratedRegex(", (if|with|where|whichever|as|copied) .*$|; .*$| if .*$")]
     private static partial Regex Aside();

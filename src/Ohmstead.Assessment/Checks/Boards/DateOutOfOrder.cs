@@ -1,3 +1,4 @@
+using System.Globalization;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Findings;
@@ -57,8 +58,11 @@ public sealed class DateOutOfOrder : IBoardCheck
                 yield return board.Finding(
                     Description,
                     visit.Date.Spot,
-                    $"{visit.Date.Text} is before the board came on {arrived.Text}",
-                    "mend one of the two dates"
+                    string.Create(
+                        CultureInfo.InvariantCulture,
+                        $"{visit.Date.Text} is before the board came on {arrived.Text}, on line {arrived.Spot.Line}"
+                    ),
+                    "mend whichever of the two dates is wrong"
                 ) with
                 {
                     Related = [new RelatedPlace(arrived.Spot.In(board.Board.Path), "the day it came")],

@@ -42,7 +42,7 @@ public sealed class WhereaboutsIncomplete : IBoardCheck
                     Description,
                     end.Spot,
                     $"lent until {end.Text}, before it was lent on {step.Date.Text}",
-                    "mend one of the two dates"
+                    $"write until: with a day from {step.Date.Text} on, or mend the date it was lent on"
                 );
             }
         }
