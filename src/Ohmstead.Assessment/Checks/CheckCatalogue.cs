@@ -74,6 +74,7 @@ public static class CheckCatalogue
         new AccuracyDoubtful(),
         new IncomingFarFromMarking(),
         new IncomingIncomplete(),
+        new LotNotAsOrdered(),
         new NameRepeated(),
         new OrderArrivalDoubtful(),
         new OrderLineDoubtful(),
