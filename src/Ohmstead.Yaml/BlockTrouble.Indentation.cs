@@ -90,11 +90,13 @@ internal sealed partial class BlockTrouble
             isPair && !isKeyAlone && HasColon(slice.Source.Line(above).TrimEnd())
                     ? $"this line is indented by {Spaces(indentation)}, line {Text(above)} above it by {Text(keys)}, and no dash begins it"
                 : isKeyAlone
-                    ? $"{Quotation.Quote(content)} stands in the column of the dashes below {Quotation.Quote(slice.Source.Line(owner).Trim())} "
+                    ? $"{Quotation.Quote(content)} stands in the column of the dashes below "
+                        + $"{Quotation.Quote(slice.Source.Line(owner).Trim())} "
                         + "and has none"
                 : "this line is no item of the list above it; expected - at its beginning",
             isKeyAlone
-                    ? $"move {content} to the column of {Quotation.Quote(slice.Source.Line(owner).Trim())} on line {Text(owner)} if it is a key "
+                    ? $"move {content} to the column of {Quotation.Quote(slice.Source.Line(owner).Trim())} on line {Text(owner)} "
+                        + "if it is a key "
                         + $"beside that; indent it by {Spaces(KeyColumnOfItem(owner, indentation))} if it is a key of the item above"
                 : isPair ? $"indent it by {Spaces(keys)} if it goes on with line {Text(above)}, or write - {content} if it begins an item"
                 : content.Length <= 120 ? $"write - {content}, or indent it as the list's key is"

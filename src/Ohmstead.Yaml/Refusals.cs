@@ -24,7 +24,8 @@ internal static class Refusals
             at,
             WordLength(slice, at),
             MarkdownPicture.At(slice, at) is null
-                ? $"a value cannot begin with ! unless it is in quotes, for YAML takes {Word(slice, at)} for the name of a type; expected a value alone"
+                ? $"a value cannot begin with ! unless it is in quotes, for YAML takes {Word(slice, at)} for the name of a type; "
+                    + "expected a value alone"
                 : "a Markdown picture stands here; expected a photograph in braces",
             MarkdownPicture.At(slice, at) ?? InQuotes(slice, at)
         );

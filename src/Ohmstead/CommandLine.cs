@@ -231,7 +231,8 @@ internal static class CommandLine
                     Nearest.To(word, parsed.CommandResult.Command.Subcommands.Select(command => command.Name)) is { } near
                         ? path + near
                         : null,
-                    $"; after {path.TrimEnd()} comes one of {string.Join(", ", parsed.CommandResult.Command.Subcommands.Select(below => below.Name))}"
+                    $"; after {path.TrimEnd()} comes one of "
+                        + $"{string.Join(", ", parsed.CommandResult.Command.Subcommands.Select(below => below.Name))}"
                 );
         yield return path.Length == 0 ? AllThereAre : $"ohmstead {path}--help tells all there are";
     }

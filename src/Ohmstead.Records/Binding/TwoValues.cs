@@ -33,7 +33,8 @@ internal static class TwoValues
         var line = there.KeySpot.Line.ToString(CultureInfo.InvariantCulture);
         return Says(there.Value, second)
             ? $"write {key.Name}: {first}; {other}: stands on line {line} already"
-            : $"write {key.Name}: {first}, and mend {other}: on line {line}, which says another value, or tell {NodeText.Quoted(second)} in "
+            : $"write {key.Name}: {first}, and mend {other}: on line {line}, which says another value, or tell "
+                + $"{NodeText.Quoted(second)} in "
                 + "note";
     }
 

@@ -77,8 +77,8 @@ public sealed class RecordEditor
     /// <param name="item">The item, as one line of YAML.</param>
     public EditOutcome Append(Shape shape, string key, string item) => Into(new(Root, string.Empty, key), shape, [item]);
 
-    /// <summary>Puts a single value at the top of the record: in place of the one that stands there, else on a line of its own where its key
-    /// belongs.</summary>
+    /// <summary>Puts a single value at the top of the record: in place of the one that stands there, else on a line of its own where its
+    /// key belongs.</summary>
     /// <param name="shape">The shape of the record, for the order of its keys.</param>
     /// <param name="key">The key.</param>
     /// <param name="value">The value.</param>

@@ -49,7 +49,8 @@ internal sealed partial class TakeInCommand
         )
         {
             terminal.Out.WriteLine(
-                "where this is old history, 'ohmstead told DATE' takes what was done before a day as it was told (told_before in collection.yaml)"
+                "where this is old history, 'ohmstead told DATE' takes what was done before a day as it was told "
+                    + "(told_before in collection.yaml)"
             );
         }
 

@@ -138,7 +138,8 @@ internal sealed partial class WhyNoValue(PartKind? kind, PointMeasure? measures,
     {
         if (IsBare(word) && word[0] == '-' && kind?.Family is PartFamily.Capacitor or PartFamily.Resistor or PartFamily.Inductor)
         {
-            return $"'{word}' is below 0, which nothing of this part can be; write {word[1..]} if the meter showed no minus, else read it again";
+            return $"'{word}' is below 0, which nothing of this part can be; write {word[1..]} if the meter showed no minus, "
+                + "else read it again";
         }
 
         if (IsBare(word) && measures is PointMeasure.Result)
