@@ -6,6 +6,7 @@ namespace Ohmstead.Browser.Tests;
 /// <param name="Wide">Pages that are wider than the screen, with the width.</param>
 /// <param name="Spilled">Cells of tables that are higher than the room they take, so that their words run into the row below.</param>
 /// <param name="Crowded">Words beyond the edge of the widest screen, and columns of a verdict without room between.</param>
+/// <param name="Parted">Figures parted from their units, and days and numbers broken over lines, with the width of the screen.</param>
 /// <param name="Broken">By form: what breaks a rule of axe. Empty without scripts, which axe is.</param>
 internal sealed record Walk(
     IReadOnlyList<string> Complaints,
@@ -13,10 +14,11 @@ internal sealed record Walk(
     IReadOnlyList<string> Wide,
     IReadOnlyList<string> Spilled,
     IReadOnlyList<string> Crowded,
+    IReadOnlyList<string> Parted,
     ILookup<Form, string> Broken
 )
 {
-    private static readonly int[] Widths = [1280, 640, 375, 320];
+    private static readonly int[] Widths = [1280, 768, 640, 375, 320];
 
     /// <summary>Walks through the pages that are opened.</summary>
     public static async Task<Walk> ThroughAsync(ReportFixture report, bool scripts)
@@ -33,6 +35,7 @@ internal sealed record Walk(
             [.. seen.SelectMany(walk => walk.Wide)],
             [.. seen.SelectMany(walk => walk.Spilled)],
             [.. seen.SelectMany(walk => walk.Crowded)],
+            [.. seen.SelectMany(walk => walk.Parted)],
             seen.SelectMany(walk => walk.Broken)
                 .SelectMany(form => form.Select(broken => (Form: form.Key, broken)))
                 .ToLookup(pair => pair.Form, pair => pair.broken)
@@ -45,6 +48,7 @@ internal sealed record Walk(
         var wide = new List<string>();
         var spilled = new List<string>();
         var crowded = new List<string>();
+        var parted = new List<string>();
         var complaints = await view.ComplaintsAsync(page, folder, async () =>
         {
             var words = await view.Page.EvaluateAsync<string[]>(
@@ -74,6 +78,7 @@ internal sealed record Walk(
                         )
                     ).Select(cell => $"{page} on a screen of {width}: '{cell}'")
                 );
+                parted.AddRange((await Parting.OfAsync(view)).Select(words => $"{page} on a screen of {width}: {words}"));
                 if (width == Widths[0])
                 {
                     crowded.AddRange((await Crowding.OfAsync(view)).Select(words => $"{page} on a screen of {width}: {words}"));
@@ -86,6 +91,6 @@ internal sealed record Walk(
             broken.AddRange((await Axe.BrokenAsync(view, page, form)).Select(words => (form, words)));
         }
 
-        return new(complaints, silent, wide, spilled, crowded, broken.ToLookup(pair => pair.Form, pair => pair.Words));
+        return new(complaints, silent, wide, spilled, crowded, parted, broken.ToLookup(pair => pair.Form, pair => pair.Words));
     }
 }

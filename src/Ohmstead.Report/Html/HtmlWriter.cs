@@ -23,6 +23,9 @@ public sealed class HtmlWriter
     private bool inStartTag;
     private ulong given;
 
+    // What was written last, where it is text: a unit may come behind a figure that was written before it.
+    private char before;
+
     /// <summary>A writer that appends to the buffer.</summary>
     public HtmlWriter(PageBuffer buffer) => this.buffer = buffer;
 
@@ -46,6 +49,7 @@ public sealed class HtmlWriter
         }
 
         open[depth++] = tag;
+        before = '\0';
         buffer.Append(tag.Start);
         inStartTag = true;
         given = 0;
@@ -59,7 +63,21 @@ public sealed class HtmlWriter
     public void Text(ReadOnlySpan<char> text)
     {
         BeginContent();
-        VisibleText.Write(buffer, text);
+        if (text.IsEmpty)
+        {
+            return;
+        }
+
+        if (depth > 0 && open[depth - 1].IsVerbatim)
+        {
+            VisibleText.Write(buffer, text);
+        }
+        else
+        {
+            UnbrokenText.Write(buffer, text, before);
+        }
+
+        before = text[^1];
     }
 
     /// <summary>Writes text with words and figures in it, each where it stands.</summary>
@@ -70,14 +88,26 @@ public sealed class HtmlWriter
     public void Text(int number)
     {
         BeginContent();
-        Number(number);
+        if (number < 0)
+        {
+            buffer.Append("\u2212"u8);
+        }
+
+        Number(Math.Abs((long)number));
+        before = '0';
     }
 
-    /// <summary>Writes a number, with a full stop as decimal sign and no separators.</summary>
+    /// <summary>Writes a number, with a full stop as decimal sign, a minus that is one, and no separators.</summary>
     public void Text(decimal number)
     {
         BeginContent();
-        Number(number);
+        if (number < 0)
+        {
+            buffer.Append("\u2212"u8);
+        }
+
+        Number(Math.Abs(number));
+        before = '0';
     }
 
     /// <summary>Says that the page is HTML. Comes first.</summary>
@@ -116,6 +146,7 @@ public sealed class HtmlWriter
     {
         BeginContent();
         buffer.Append(bytes);
+        before = '\0';
     }
 
     internal void RequireTag(int element, Tag tag) =>
@@ -171,6 +202,7 @@ public sealed class HtmlWriter
     {
         Require(depth == element, "Elements end in the order opposite to their start, each once.");
         var tag = open[--depth];
+        before = '\0';
         if (inStartTag && tag.IsDrawn)
         {
             buffer.Append("/>"u8);

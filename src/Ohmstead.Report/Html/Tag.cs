@@ -3,7 +3,14 @@ namespace Ohmstead.Report.Html;
 /// <summary>An element of HTML or SVG that a page may hold. The set is closed and holds nothing that can run, load or embed.</summary>
 public sealed class Tag
 {
-    private Tag(string name, bool isBlock = false, bool isVoid = false, bool isDrawn = false, bool isEndImplied = false)
+    private Tag(
+        string name,
+        bool isBlock = false,
+        bool isVoid = false,
+        bool isDrawn = false,
+        bool isEndImplied = false,
+        bool isVerbatim = false
+    )
     {
         Name = name;
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
@@ -20,6 +27,7 @@ public sealed class Tag
         );
         IsBlock = isBlock;
         IsVoid = isVoid;
+        IsVerbatim = isVerbatim;
         IsDrawn = isDrawn;
     }
 
@@ -39,7 +47,7 @@ public sealed class Tag
     internal static Tag Style { get; } = new("style", isBlock: true);
 
     /// <summary>The title of the page, or of a drawing.</summary>
-    public static Tag Title { get; } = new("title");
+    public static Tag Title { get; } = new("title", isVerbatim: true);
 
     /// <summary>What is shown.</summary>
     public static Tag Body { get; } = new("body", isBlock: true);
@@ -93,7 +101,7 @@ public sealed class Tag
     public static Tag Hr { get; } = new("hr", isBlock: true, isVoid: true);
 
     /// <summary>Text with its own line breaks.</summary>
-    public static Tag Pre { get; } = new("pre", isBlock: true);
+    public static Tag Pre { get; } = new("pre", isBlock: true, isVerbatim: true);
 
     /// <summary>Words of somebody else.</summary>
     public static Tag BlockQuote { get; } = new("blockquote", isBlock: true);
@@ -165,7 +173,7 @@ public sealed class Tag
     public static Tag Br { get; } = new("br", isVoid: true);
 
     /// <summary>Text for or from a machine.</summary>
-    public static Tag Code { get; } = new("code");
+    public static Tag Code { get; } = new("code", isVerbatim: true);
 
     /// <summary>Emphasis.</summary>
     public static Tag Em { get; } = new("em");
@@ -181,6 +189,9 @@ public sealed class Tag
 
     /// <summary>A date.</summary>
     public static Tag Time { get; } = new("time");
+
+    /// <summary>A name from a record, whatever its characters; it stays on one line.</summary>
+    public static Tag Bdi { get; } = new("bdi");
 
     /// <summary>A value with its machine form.</summary>
     public static Tag Data { get; } = new("data");
@@ -201,7 +212,7 @@ public sealed class Tag
     public static Tag G { get; } = new("g");
 
     /// <summary>A drawing in words.</summary>
-    public static Tag Desc { get; } = new("desc");
+    public static Tag Desc { get; } = new("desc", isVerbatim: true);
 
     /// <summary>A rectangle of a drawing.</summary>
     public static Tag Rect { get; } = new("rect", isDrawn: true);
@@ -222,7 +233,7 @@ public sealed class Tag
     public static Tag Use { get; } = new("use", isDrawn: true);
 
     /// <summary>A label of a drawing.</summary>
-    public static Tag Text { get; } = new("text");
+    public static Tag Text { get; } = new("text", isVerbatim: true);
 
     /// <summary>The name as written in the page.</summary>
     public string Name { get; }
@@ -232,6 +243,9 @@ public sealed class Tag
 
     /// <summary>True for an element that has no content and no end tag.</summary>
     internal bool IsVoid { get; }
+
+    /// <summary>True for an element whose text is shown character by character: code, and what may hold no element.</summary>
+    internal bool IsVerbatim { get; }
 
     /// <summary>True for a shape of a drawing, which closes itself when nothing is in it.</summary>
     internal bool IsDrawn { get; }

@@ -1,3 +1,4 @@
+using Ohmstead.Report.Tests.Html;
 using Ohmstead.Report.Tests.Pages;
 
 namespace Ohmstead.Report.Tests.Drawings;
@@ -8,7 +9,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void Every_drawing_that_is_read_out_has_a_title_that_says_something() =>
         Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg[role=img]")), drawing =>
-            Assert.NotEmpty(drawing.Children[0].TextContent.Trim())
+            Assert.NotEmpty(drawing.Children[0].Words().Trim())
         );
 
     [Fact]
@@ -26,7 +27,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void Every_drawing_with_two_scales_says_in_words_what_it_shows() =>
         Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("svg.plot")), drawing =>
-            Assert.NotEmpty(drawing.QuerySelector("desc")!.TextContent)
+            Assert.NotEmpty(drawing.QuerySelector("desc")!.Words())
         );
 
     [Fact]
@@ -42,7 +43,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     {
         var page = demo.Pages["boards/SP-0020.html"];
         var figure = page.QuerySelector("#section-time")!.Closest("section")!.QuerySelector("figure")!;
-        Assert.Equal(["936.4 µF", "899.0 µF", "862.1 µF"], figure.QuerySelectorAll("tbody a").Select(link => link.TextContent));
+        Assert.Equal(["936.4 µF", "899.0 µF", "862.1 µF"], figure.QuerySelectorAll("tbody a").Select(link => link.Words()));
         Assert.All(figure.QuerySelectorAll("tbody a"), link => Assert.NotNull(page.GetElementById(link.GetAttribute("href")![1..])));
     }
 
@@ -51,11 +52,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     {
         var row = demo.Pages["boards/SP-0007.html"].QuerySelector("#part-C3")!;
         Assert.Equal(2, row.QuerySelectorAll("use[href='#s-before']").Length);
-        Assert.Contains(
-            "The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside",
-            row.TextContent,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("The part before (cross): capacitance 31.8 µF outside, ESR 9.4 Ω outside", row.Words(), StringComparison.Ordinal);
     }
 
     // More than 20 MΩ has no place on a scale: the shape stands alone, the limits in words beside it.
@@ -94,19 +91,19 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
             """
         );
         var strips = page.QuerySelectorAll("details.verdict")
-            .Where(verdict => verdict.QuerySelector("b")!.TextContent is "> 20 MΩ" or "< 2 mV")
+            .Where(verdict => verdict.QuerySelector("b")!.Words() is "> 20 MΩ" or "< 2 mV")
             .Select(verdict => verdict.QuerySelector("svg")!)
             .ToArray();
         Assert.Equal(3, strips.Length);
         Assert.All(strips, strip =>
         {
-            Assert.Equal("no figure, so no place on a scale", strip.QuerySelector("title")!.TextContent);
+            Assert.Equal("no figure, so no place on a scale", strip.QuerySelector("title")!.Words());
             Assert.Equal(1, strip.QuerySelectorAll("use").Length);
             Assert.Empty(strip.QuerySelectorAll("path"));
         });
         var time = page.QuerySelector("#section-time")!.Closest("section")!;
-        Assert.Contains("2 more readings gave no figure and are left out.", time.TextContent, StringComparison.Ordinal);
-        Assert.DoesNotContain("20 MΩ", time.TextContent, StringComparison.Ordinal);
+        Assert.Contains("2 more readings gave no figure and are left out.", time.Words(), StringComparison.Ordinal);
+        Assert.DoesNotContain("20 MΩ", time.Words(), StringComparison.Ordinal);
     }
 
     // The reading and its limits stand in words beside the strip: told twice, nobody would hear the page to its end.
@@ -117,13 +114,11 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
         var strips = page.QuerySelectorAll("details.verdict > summary svg").ToArray();
         var said = strips.Where(strip => strip.GetAttribute("role") == "img").ToArray();
         Assert.InRange(said.Length, 1, strips.Length - 1);
-        Assert.All(said, strip => Assert.StartsWith("± ", strip.TextContent, StringComparison.Ordinal));
-        Assert.All(strips.Except(said), strip =>
-            Assert.Equal(("true", string.Empty), (strip.GetAttribute("aria-hidden"), strip.TextContent))
-        );
+        Assert.All(said, strip => Assert.StartsWith("± ", strip.Words(), StringComparison.Ordinal));
+        Assert.All(strips.Except(said), strip => Assert.Equal(("true", string.Empty), (strip.GetAttribute("aria-hidden"), strip.Words())));
         // In the legend of the drawings no words stand beside them.
         Assert.All(demo.Pages["about.html"].QuerySelectorAll("table[aria-label=Shapes] tbody th svg"), strip =>
-            Assert.Matches("^[0-9]", strip.QuerySelector("title")!.TextContent)
+            Assert.Matches("^[0-9]", strip.QuerySelector("title")!.Words())
         );
     }
 
@@ -131,7 +126,7 @@ public sealed class DrawingsTests(DemoPages demo) : IClassFixture<DemoPages>
     public void The_rails_of_a_board_are_drawn_above_the_table_of_their_proof()
     {
         var section = demo.Pages["boards/SP-0007.html"].QuerySelector("#section-proof")!.Closest("section")!;
-        Assert.Equal(["voltage", "ripple", "+80V", "-80V"], section.QuerySelectorAll("svg.plot text").Select(label => label.TextContent));
+        Assert.Equal(["voltage", "ripple", "+80V", "-80V"], section.QuerySelectorAll("svg.plot text").Select(label => label.Words()));
         Assert.Equal(
             ["s-in", "s-in", "s-in", "s-in"],
             section.QuerySelectorAll("svg.plot use").Select(use => use.GetAttribute("href")![1..]).Where(shape => shape == "s-in")

@@ -19,7 +19,7 @@ public class HtmlWriterTests
         });
         Assert.Equal(
             """
-            <tr id="part-C12"><th scope="row">C12<td class="number">391 µF</tr>
+            <tr id="part-C12"><th scope="row">C12<td class="number">391 µF</tr>
 
             """.ReplaceLineEndings("\n"),
             source
@@ -46,7 +46,7 @@ public class HtmlWriterTests
         try
         {
             Assert.Equal(
-                """-1.50<span>-12</span><rect x="0.5" width="-3"/>""",
+                """−1.50<span>−12</span><rect x="0.5" width="-3"/>""",
                 Probe.Source(html =>
                 {
                     html.Text(-1.50m);

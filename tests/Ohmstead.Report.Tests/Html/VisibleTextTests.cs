@@ -11,7 +11,7 @@ public class VisibleTextTests
     [InlineData("\" onload=\"x", "&quot; onload=&quot;x")]
     [InlineData("' onload='x", "&#39; onload=&#39;x")]
     [InlineData("&lt; stays what was typed", "&amp;lt; stays what was typed")]
-    [InlineData("4.7 µF ±5 % Ω 😀", "4.7 µF ±5 % Ω 😀")]
+    [InlineData("± Ω µ 😀", "± Ω µ 😀")]
     [InlineData("tab\tand\nline", "tab\tand\nline")]
     [InlineData("line\r\nline", "line\nline")]
     [InlineData("lone\rreturn", "lone␍return")]

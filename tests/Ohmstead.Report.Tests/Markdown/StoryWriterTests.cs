@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Report.Markdown;
+using Ohmstead.Report.Tests.Html;
 
 namespace Ohmstead.Report.Tests.Markdown;
 
@@ -37,10 +38,10 @@ public class StoryWriterTests
     {
         var written = Written.From("| part | ESR | mark |\n|---|--:|:-:|\n| C12 | 1.4 Ω | a |\n| C13 | 0.1 Ω |");
         var table = written.Box.QuerySelector("div.scroll[tabindex='0'] > table")!;
-        Assert.Equal(["part", "ESR", "mark"], table.QuerySelectorAll("thead th[scope=col]").Select(cell => cell.TextContent));
+        Assert.Equal(["part", "ESR", "mark"], table.QuerySelectorAll("thead th[scope=col]").Select(cell => cell.Words()));
         Assert.Equal(2, table.QuerySelectorAll("tbody tr").Length);
-        Assert.Equal(["1.4 Ω", "0.1 Ω"], table.QuerySelectorAll("td.right").Select(cell => cell.TextContent));
-        Assert.Equal("a", table.QuerySelector("td.centred")!.TextContent);
+        Assert.Equal(["1.4 Ω", "0.1 Ω"], table.QuerySelectorAll("td.right").Select(cell => cell.Words()));
+        Assert.Equal("a", table.QuerySelector("td.centred")!.Words());
         Assert.Empty(written.Notes);
     }
 
@@ -50,7 +51,7 @@ public class StoryWriterTests
         var written = Written.From("## Story\n\n#### Pen\n\n## Proof\n\n# Later\n\n## Next\n\n### Third\n\n#### Fourth\n\n##### Fifth");
         Assert.Equal(
             ["H3 Story", "H4 Pen", "H3 Proof", "H3 Later", "H4 Next", "H5 Third", "H6 Fourth", "H6 Fifth"],
-            written.Box.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(heading => $"{heading.TagName} {heading.TextContent}")
+            written.Box.QuerySelectorAll("h1, h2, h3, h4, h5, h6").Select(heading => $"{heading.TagName} {heading.Words()}")
         );
     }
 

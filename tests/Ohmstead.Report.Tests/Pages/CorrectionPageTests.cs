@@ -1,3 +1,5 @@
+using Ohmstead.Report.Tests.Html;
+
 namespace Ohmstead.Report.Tests.Pages;
 
 /// <summary>An entry that was written wrongly and its correction, on the page of the board.</summary>
@@ -30,7 +32,7 @@ public sealed class CorrectionPageTests
 
             """
         );
-        var text = page.Body!.TextContent;
+        var text = page.Body!.Words();
         Assert.Contains(
             "corrected, it had said capacitance 39.1 µF out of circuit (outside): a <b>slip</b>",
             text,

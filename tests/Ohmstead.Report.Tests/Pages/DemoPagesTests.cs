@@ -61,7 +61,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void Every_cell_that_is_not_the_head_of_its_row_names_its_column() =>
         Assert.All(demo.Pages.Values.SelectMany(page => page.QuerySelectorAll("table.ledger")), table =>
         {
-            var columns = table.QuerySelectorAll("thead th").Select(head => head.TextContent).ToArray();
+            var columns = table.QuerySelectorAll("thead th").Select(head => head.Words()).ToArray();
             // A column whose cells explain themselves has no name before any of them.
             var plain = table
                 .QuerySelectorAll("tbody td:not([data-column]):not([colspan])")
@@ -77,8 +77,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void The_collection_answers_first_how_many_boards_are_fit_to_run_and_what_the_others_want()
     {
         var index = demo.Pages["index.html"];
-        var states = index.QuerySelectorAll("tr[id^=board-] td[data-column=State]").Select(cell => cell.TextContent.Trim()).ToArray();
-        var lead = index.QuerySelector("main p.lead")!.TextContent;
+        var states = index.QuerySelectorAll("tr[id^=board-] td[data-column=State]").Select(cell => cell.Words().Trim()).ToArray();
+        var lead = index.QuerySelector("main p.lead")!.Words();
         Assert.StartsWith(
             $"{states.Count(state => state == "fit to run")} of {states.Length} boards are fit to run; "
                 + $"{states.Count(state => state == "make safe first")} must be made safe first, ",
@@ -87,7 +87,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         );
         Assert.Equal(
             "make safe first",
-            index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.TextContent.Trim()
+            index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.Words().Trim()
         );
     }
 
@@ -99,21 +99,17 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
             .Single()
             .Closest("section")!
             .QuerySelectorAll("tbody tr")
-            .Single(row => row.TextContent.Contains("class X2", StringComparison.Ordinal));
-        Assert.Equal(["1", "0", "1", "0", "SP-0008 C1"], row.QuerySelectorAll("td").Select(cell => cell.TextContent.Trim()));
+            .Single(row => row.Words().Contains("class X2", StringComparison.Ordinal));
+        Assert.Equal(["1", "0", "1", "0", "SP-0008 C1"], row.QuerySelectorAll("td").Select(cell => cell.Words().Trim()));
     }
 
     [Fact]
     public void A_place_that_needs_a_part_is_told_what_would_fit_and_what_to_look_for()
     {
         var fold = demo.Pages["boards/SP-0010.html"].QuerySelector("#part-C9 details.fold")!;
-        Assert.StartsWith(
-            "Fits from the drawer: 2 x L-018 in series",
-            fold.QuerySelector("summary")!.TextContent,
-            StringComparison.Ordinal
-        );
+        Assert.StartsWith("Fits from the drawer: 2 x L-018 in series", fold.QuerySelector("summary")!.Words(), StringComparison.Ordinal);
         Assert.Contains(fold.QuerySelectorAll("li"), line =>
-            line.TextContent.StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal)
+            line.Words().StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal)
         );
     }
 
@@ -121,8 +117,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_part_that_was_fitted_is_told_why_it_fits_or_may_not()
     {
         var fold = demo.Pages["boards/SP-0009.html"].QuerySelector("#part-C7 details.fold")!;
-        Assert.Equal("May fit", fold.QuerySelector("summary")!.TextContent);
-        Assert.StartsWith("doubt, form: radial in an axial place", fold.QuerySelector("li")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("May fit", fold.QuerySelector("summary")!.Words());
+        Assert.StartsWith("doubt, form: radial in an axial place", fold.QuerySelector("li")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -137,8 +133,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
             ["../boards/SP-0015.html#part-C1"],
             design.QuerySelectorAll("#part-C1 td a").Select(link => link.GetAttribute("href"))
         );
-        Assert.Contains("4700 µF", design.QuerySelector("#part-C1")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("4700 µF", design.QuerySelector("#part-C1")!.Words(), StringComparison.Ordinal);
+        Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.Words(), StringComparison.Ordinal);
     }
 
     // L-012 has 1000 h at 85 °C: 1.29 years of 8760 h at 50 °C after it was fitted on 2026-05-16.
@@ -146,9 +142,9 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_board_tells_when_the_lives_of_its_electrolytics_may_be_used_up_and_shows_the_arithmetic()
     {
         var row = demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelector("tbody tr")!;
-        Assert.Equal("C1", row.QuerySelector("th a[href='#part-C1']")!.TextContent);
-        Assert.Equal(["fitted 2026-05-16", "2027-08-30"], row.QuerySelectorAll("td").Take(2).Select(cell => cell.TextContent));
-        Assert.Contains("1000 h x 2^((85 - 50) / 10) = 11313.71 h", row.QuerySelector("details")!.TextContent, StringComparison.Ordinal);
+        Assert.Equal("C1", row.QuerySelector("th a[href='#part-C1']")!.Words());
+        Assert.Equal(["fitted 2026-05-16", "2027-08-30"], row.QuerySelectorAll("td").Take(2).Select(cell => cell.Words()));
+        Assert.Contains("1000 h x 2^((85 - 50) / 10) = 11313.71 h", row.QuerySelector("details")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -162,16 +158,16 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.NotNull(section.QuerySelector("a[href='ahead.html']"));
         Assert.Equal(
             ["2026-12-09", "2027-01-19", "2027-02-09", "2027-03-03", "2027-03-16"],
-            section.QuerySelector("table[aria-label='What comes next']")!.QuerySelectorAll("tbody th").Select(cell => cell.TextContent)
+            section.QuerySelector("table[aria-label='What comes next']")!.QuerySelectorAll("tbody th").Select(cell => cell.Words())
         );
-        Assert.Equal("SP-0011 C1", section.QuerySelectorAll("table")[^1].QuerySelector("tbody th")!.TextContent);
+        Assert.Equal("SP-0011 C1", section.QuerySelectorAll("table")[^1].QuerySelector("tbody th")!.Words());
     }
 
     [Fact]
     public void The_year_ahead_tells_first_what_is_overdue_then_what_comes()
     {
         var page = demo.Pages["ahead.html"];
-        Assert.Equal(["Overdue", "Coming"], page.QuerySelectorAll("h2").Take(2).Select(heading => heading.TextContent));
+        Assert.Equal(["Overdue", "Coming"], page.QuerySelectorAll("h2").Take(2).Select(heading => heading.Words()));
         Assert.NotNull(page.QuerySelector("a[href='boards/SP-0008.html']"));
         Assert.NotNull(page.QuerySelector("a[href='ahead.ics']"));
     }
@@ -183,8 +179,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void What_must_be_made_safe_is_told_loudest_and_what_was_made_safe_most_quietly()
     {
-        Assert.Contains("leaking cell", demo.Pages["boards/SP-0003.html"].QuerySelector(".danger")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("mains", demo.Pages["boards/SP-0009.html"].QuerySelector(".caution")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("leaking cell", demo.Pages["boards/SP-0003.html"].QuerySelector(".danger")!.Words(), StringComparison.Ordinal);
+        Assert.Contains("mains", demo.Pages["boards/SP-0009.html"].QuerySelector(".caution")!.Words(), StringComparison.Ordinal);
         Assert.Null(demo.Pages["boards/SP-0001.html"].QuerySelector(".caution, .danger"));
     }
 
@@ -210,14 +206,14 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void The_same_place_stands_unit_beside_unit_on_the_page_of_the_design()
     {
         var table = demo.Pages["designs/tide-logger.html"].QuerySelector("table[aria-label='The same place, unit by unit']")!;
-        Assert.Equal(["Place", "SP-0001", "SP-0002", "SP-0003"], table.QuerySelectorAll("thead th").Select(head => head.TextContent));
-        var row = table.QuerySelectorAll("tbody tr").Single(row => row.QuerySelector("th")!.TextContent == "C4");
+        Assert.Equal(["Place", "SP-0001", "SP-0002", "SP-0003"], table.QuerySelectorAll("thead th").Select(head => head.Words()));
+        var row = table.QuerySelectorAll("tbody tr").Single(row => row.QuerySelector("th")!.Words() == "C4");
         var cells = row.QuerySelectorAll("td").ToArray();
-        Assert.StartsWith("renewed", cells[0].TextContent, StringComparison.Ordinal);
-        Assert.StartsWith("renewed", cells[1].TextContent, StringComparison.Ordinal);
-        Assert.Empty(cells[2].TextContent);
+        Assert.StartsWith("renewed", cells[0].Words(), StringComparison.Ordinal);
+        Assert.StartsWith("renewed", cells[1].Words(), StringComparison.Ordinal);
+        Assert.Empty(cells[2].Words());
         Assert.Equal("../boards/SP-0002.html#part-C4", cells[1].QuerySelector("a")!.GetAttribute("href"));
-        Assert.Contains("inside capacitance", cells[1].TextContent, StringComparison.Ordinal);
+        Assert.Contains("inside capacitance", cells[1].Words(), StringComparison.Ordinal);
     }
 
     [Fact]

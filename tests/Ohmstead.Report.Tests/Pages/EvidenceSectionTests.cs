@@ -57,7 +57,7 @@ public sealed class EvidenceSectionTests
     {
         var page = OneBoard.Page(Sound);
         var section = Section(page);
-        Assert.Equal("Why it may be switched on", section.QuerySelector("h2")!.TextContent);
+        Assert.Equal("Why it may be switched on", section.QuerySelector("h2")!.Words());
         // Between them the line that leads on.
         Assert.Equal(page.QuerySelector("nav.jump"), section.PreviousElementSibling);
         Assert.Equal(page.QuerySelector("main header.opening"), section.PreviousElementSibling!.PreviousElementSibling);
@@ -68,11 +68,7 @@ public sealed class EvidenceSectionTests
     // Where a figure stands, the closing line of the cautions stands too.
     [Fact]
     public void What_it_says_is_no_permission_to_touch() =>
-        Assert.Contains(
-            "never permission to touch",
-            Section(OneBoard.Page(Sound)).NextElementSibling!.TextContent,
-            StringComparison.Ordinal
-        );
+        Assert.Contains("never permission to touch", Section(OneBoard.Page(Sound)).NextElementSibling!.Words(), StringComparison.Ordinal);
 
     [Fact]
     public void What_a_kind_asks_is_told_once_and_each_reading_is_led_to()
@@ -80,17 +76,17 @@ public sealed class EvidenceSectionTests
         var page = OneBoard.Page(Sound);
         var kind = Section(page)
             .QuerySelectorAll("tbody")
-            .Single(body => body.TextContent.Contains("nothing that was read of it is outside", StringComparison.Ordinal));
+            .Single(body => body.Words().Contains("nothing that was read of it is outside", StringComparison.Ordinal));
         Assert.StartsWith(
             "No reading of what sits there is outside its limit",
-            Assert.Single(kind.QuerySelectorAll("th[scope=rowgroup]")).TextContent,
+            Assert.Single(kind.QuerySelectorAll("th[scope=rowgroup]")).Words(),
             StringComparison.Ordinal
         );
         var rows = kind.QuerySelectorAll("tr").Skip(1).ToArray();
-        Assert.Equal(["C1, C2", "R1"], rows.Select(row => row.QuerySelector("th")!.TextContent));
-        Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td.short")!.TextContent));
+        Assert.Equal(["C1, C2", "R1"], rows.Select(row => row.QuerySelector("th")!.Words()));
+        Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td.short")!.Words()));
         // A verdict that stands is told in full in the row of its part.
-        Assert.Contains("451 µF", Entry(page, rows[0].QuerySelector("th a")!).TextContent, StringComparison.Ordinal);
+        Assert.Contains("451 µF", Entry(page, rows[0].QuerySelector("th a")!).Words(), StringComparison.Ordinal);
         Assert.Equal("visit-2026-03-14", Entry(page, rows[0].QuerySelector("td.short a")!).Id);
     }
 
@@ -100,19 +96,17 @@ public sealed class EvidenceSectionTests
         var page = OneBoard.Page(Sound);
         // The way to a visit is told where its day is named first.
         var ways = Section(page).QuerySelectorAll("details td.short a");
-        Assert.Equal(["2026-03-14", "2026-03-15"], ways.Select(way => way.TextContent));
-        Assert.All(ways, way =>
-            Assert.StartsWith(way.TextContent, Entry(page, way).QuerySelector("h3")!.TextContent, StringComparison.Ordinal)
-        );
+        Assert.Equal(["2026-03-14", "2026-03-15"], ways.Select(way => way.Words()));
+        Assert.All(ways, way => Assert.StartsWith(way.Words(), Entry(page, way).QuerySelector("h3")!.Words(), StringComparison.Ordinal));
         var proof = Row(page, "+12V proved: 12.03 V");
-        Assert.Equal(("+12V", "2026-03-15"), (proof.QuerySelector("th")!.TextContent, proof.QuerySelector("td.short")!.TextContent));
-        Assert.Equal("2026-03-14", Row(page, "a part sits there: replaced").QuerySelector("td.short")!.TextContent);
+        Assert.Equal(("+12V", "2026-03-15"), (proof.QuerySelector("th")!.Words(), proof.QuerySelector("td.short")!.Words()));
+        Assert.Equal("2026-03-14", Row(page, "a part sits there: replaced").QuerySelector("td.short")!.Words());
     }
 
     [Fact]
     public void What_does_not_apply_stands_with_the_reason() =>
         Assert.Contains(Section(OneBoard.Page(Sound)).QuerySelectorAll("details li"), line =>
-            line.TextContent.Trim() == "R1: carbon film resistor: either way round is right"
+            line.Words().Trim() == "R1: carbon film resistor: either way round is right"
         );
 
     [Fact]
@@ -121,12 +115,12 @@ public sealed class EvidenceSectionTests
         var section = Section(
             OneBoard.Page(Sound.Replace("{ point: +12V, voltage: 12.03 V }", "{ point: +12V, voltage: 14.2 V }", StringComparison.Ordinal))
         );
-        Assert.Equal("What stands open, and what is met", section.QuerySelector("h2")!.TextContent);
+        Assert.Equal("What stands open, and what is met", section.QuerySelector("h2")!.Words());
         var open = section.QuerySelector("table")!;
         Assert.Null(open.Closest("details"));
         Assert.Contains(
             "find the fault, mend it, prove it again",
-            open.QuerySelector("td[data-column='What next']")!.TextContent,
+            open.QuerySelector("td[data-column='What next']")!.Words(),
             StringComparison.Ordinal
         );
         Assert.NotNull(section.QuerySelector("details table"));
@@ -139,8 +133,8 @@ public sealed class EvidenceSectionTests
     public void A_look_that_is_overdue_stands_beside_the_state(int day, string expected)
     {
         var page = OneBoard.Page(Sound, Judged.LookEvery("6 months"), new(2026, 9, day));
-        Assert.Equal(expected, page.QuerySelector("p.lead")!.TextContent.Trim());
-        Assert.Equal(day == 16, Section(page).TextContent.Contains("nobody has looked since", StringComparison.Ordinal));
+        Assert.Equal(expected, page.QuerySelector("p.lead")!.Words().Trim());
+        Assert.Equal(day == 16, Section(page).Words().Contains("nobody has looked since", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -157,10 +151,10 @@ public sealed class EvidenceSectionTests
             boards
         );
         var page = new AngleSharp.Html.Parser.HtmlParser().ParseDocument(System.Text.Encoding.UTF8.GetString(buffer.Written));
-        Assert.Equal("All 2 boards are fit to run, 1 of them with the inspection overdue.", page.QuerySelector("p.lead")!.TextContent);
-        Assert.Equal("1 of them with the inspection overdue", page.QuerySelector(".tiles li p")!.TextContent);
-        Assert.Equal("fit to run; its inspection is overdue since 2026-09-15", page.QuerySelector("#board-X-1 td")!.TextContent.Trim());
-        Assert.Equal("fit to run", page.QuerySelector("#board-X-2 td")!.TextContent.Trim());
+        Assert.Equal("All 2 boards are fit to run, 1 of them with the inspection overdue.", page.QuerySelector("p.lead")!.Words());
+        Assert.Equal("1 of them with the inspection overdue", page.QuerySelector(".tiles li p")!.Words());
+        Assert.Equal("fit to run; its inspection is overdue since 2026-09-15", page.QuerySelector("#board-X-1 td")!.Words().Trim());
+        Assert.Equal("fit to run", page.QuerySelector("#board-X-2 td")!.Words().Trim());
     }
 
     // 470 µF -20 % ends at 376 µF: 371 µF was known when it was decided to watch the part, 47 µF was not.
@@ -171,8 +165,8 @@ public sealed class EvidenceSectionTests
     {
         var page = OneBoard.Page(ReadAgain(capacitance));
         var decided = page.QuerySelectorAll("#part-C1 td p")
-            .Single(line => line.TextContent.StartsWith("Decided", StringComparison.Ordinal))
-            .TextContent;
+            .Single(line => line.Words().StartsWith("Decided", StringComparison.Ordinal))
+            .Words();
         Assert.Equal(
             "Decided: watch, because it was 380 µF when new"
                 + (isUnanswered ? "; decided before the reading of 2026-10-03, which it does not answer" : string.Empty),
@@ -180,7 +174,7 @@ public sealed class EvidenceSectionTests
         );
         Assert.Equal(
             isUnanswered,
-            Section(page).QuerySelector("table")!.TextContent.Contains("decided before the reading of 2026-10-03", StringComparison.Ordinal)
+            Section(page).QuerySelector("table")!.Words().Contains("decided before the reading of 2026-10-03", StringComparison.Ordinal)
         );
     }
 
@@ -246,13 +240,13 @@ public sealed class EvidenceSectionTests
                 )
         );
         Harmless.Check(page.DocumentElement);
-        Assert.Contains("</details><script>alert(1)</script>", Section(page).TextContent, StringComparison.Ordinal);
+        Assert.Contains("</details><script>alert(1)</script>", Section(page).Words(), StringComparison.Ordinal);
     }
 
     private static IElement Section(IDocument page) => page.QuerySelector("#section-evidence")!.Closest("section")!;
 
     private static IElement Row(IDocument page, string words) =>
-        Section(page).QuerySelectorAll("details tr").Single(row => row.TextContent.Contains(words, StringComparison.Ordinal));
+        Section(page).QuerySelectorAll("details tr").Single(row => row.Words().Contains(words, StringComparison.Ordinal));
 
     private static IElement Entry(IDocument page, IElement link) => page.GetElementById(link.GetAttribute("href")![1..])!;
 }

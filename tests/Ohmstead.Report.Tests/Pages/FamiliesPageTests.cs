@@ -1,5 +1,6 @@
 using System.Globalization;
 using AngleSharp.Dom;
+using Ohmstead.Report.Tests.Html;
 
 namespace Ohmstead.Report.Tests.Pages;
 
@@ -18,25 +19,25 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void No_share_and_no_bar_is_shown_of_fewer_than_five_parts() => Assert.All(Families.QuerySelectorAll("tr[id^=family-]"), row =>
         {
-            var measured = int.Parse(row.QuerySelector("td[data-column=Measured]")!.TextContent, CultureInfo.InvariantCulture);
+            var measured = int.Parse(row.QuerySelector("td[data-column=Measured]")!.Words(), CultureInfo.InvariantCulture);
             var share = row.QuerySelector("td[data-column=Share]")!;
             Assert.Equal(measured >= 5, share.QuerySelector("svg") is not null);
-            Assert.Equal(measured >= 5, share.TextContent.Contains('%', StringComparison.Ordinal));
+            Assert.Equal(measured >= 5, share.Words().Contains('%', StringComparison.Ordinal));
         });
 
     [Fact]
     public void Every_bar_says_in_words_what_it_draws() => Assert.All(Families.QuerySelectorAll("svg.bar"), bar =>
         {
-            var words = bar.ParentElement!.QuerySelector("summary")!.TextContent;
-            Assert.EndsWith(words, bar.QuerySelector("title")!.TextContent, StringComparison.Ordinal);
-            Assert.NotEmpty(bar.QuerySelector("desc")!.TextContent);
+            var words = bar.ParentElement!.QuerySelector("summary")!.Words();
+            Assert.EndsWith(words, bar.QuerySelector("title")!.Words(), StringComparison.Ordinal);
+            Assert.NotEmpty(bar.QuerySelector("desc")!.Words());
             Assert.Equal("img", bar.GetAttribute("role"));
         });
 
     [Fact]
     public void The_demo_has_a_family_that_fails_one_that_does_not_and_ages_at_failure()
     {
-        var words = Families.QuerySelectorAll("td[data-column=Share] summary").Select(share => share.TextContent).ToArray();
+        var words = Families.QuerySelectorAll("td[data-column=Share] summary").Select(share => share.Words()).ToArray();
         Assert.Contains(words, share => share.StartsWith("none, at most ", StringComparison.Ordinal));
         Assert.Contains(words, share => !share.StartsWith("none", StringComparison.Ordinal));
         Assert.NotEmpty(Families.QuerySelectorAll("#section-ages")[0].Closest("section")!.QuerySelectorAll("table tbody tr"));
@@ -48,8 +49,8 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_board_that_is_read_each_spring_shows_where_a_part_is_going()
     {
         var row = demo.Pages["boards/SP-0020.html"].QuerySelector("#section-drift")!.Closest("section")!.QuerySelector("tbody tr")!;
-        Assert.Contains("falls by 37.", row.TextContent, StringComparison.Ordinal);
-        Assert.Matches("may meet 800 µF from 2027-[0-9-]+ on, the line itself does on 2027-1[0-2]", row.TextContent);
+        Assert.Contains("falls by 37.", row.Words(), StringComparison.Ordinal);
+        Assert.Matches("may meet 800 µF from 2027-[0-9-]+ on, the line itself does on 2027-1[0-2]", row.Words());
     }
 
     [Fact]

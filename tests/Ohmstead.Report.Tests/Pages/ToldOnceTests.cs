@@ -6,6 +6,7 @@ using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Binding;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Nodes;
+using Ohmstead.Report.Tests.Html;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Report.Tests.Pages;
@@ -37,9 +38,9 @@ public sealed class ToldOnceTests
             "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
             "{ part: C2, circuit: out, frequency: 1 kHz, capacitance: 210 µF, note: read twice }"
         );
-        Assert.Equal("All readings: as found, out of circuit.", visit.QuerySelector("p.fine")!.TextContent);
-        Assert.Equal(["Of", "How", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.TextContent));
-        Assert.Equal(["120 Hz", "1 kHz"], visit.QuerySelectorAll("tbody tr").Select(row => row.QuerySelector("td")!.TextContent));
+        Assert.Equal("All readings: as found, out of circuit.", visit.QuerySelector("p.fine")!.Words());
+        Assert.Equal(["Of", "How", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.Words()));
+        Assert.Equal(["120 Hz", "1 kHz"], visit.QuerySelectorAll("tbody tr").Select(row => row.QuerySelector("td")!.Words()));
     }
 
     [Fact]
@@ -49,8 +50,8 @@ public sealed class ToldOnceTests
             "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
             "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }"
         );
-        Assert.Equal("All readings: as found, out of circuit, 120 Hz.", visit.QuerySelector("p.fine")!.TextContent);
-        Assert.Equal(["Of", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.TextContent));
+        Assert.Equal("All readings: as found, out of circuit, 120 Hz.", visit.QuerySelector("p.fine")!.Words());
+        Assert.Equal(["Of", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.Words()));
     }
 
     [Fact]
@@ -58,7 +59,7 @@ public sealed class ToldOnceTests
     {
         var visit = Visit("{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }");
         Assert.Null(visit.QuerySelector("p.fine"));
-        Assert.Equal("as found, out of circuit, 120 Hz", visit.QuerySelector("tbody td")!.TextContent);
+        Assert.Equal("as found, out of circuit, 120 Hz", visit.QuerySelector("tbody td")!.Words());
     }
 
     // Both were read again out of circuit, so that the readings in circuit are told at the bench and nowhere else.
@@ -66,10 +67,10 @@ public sealed class ToldOnceTests
     public void Why_all_of_a_visit_prove_nothing_is_told_once_above_their_table()
     {
         var visit = InThenOut("frequency: 100 kHz, esr: 0.2 Ω", "frequency: 120 Hz, esr: 0.2 Ω");
-        Assert.Equal(1, Times(visit.TextContent, InCircuit));
-        Assert.Equal($"Each that proves nothing: {InCircuit}.", visit.QuerySelectorAll("p.fine")[^1].TextContent);
+        Assert.Equal(1, Times(visit.Words(), InCircuit));
+        Assert.Equal($"Each that proves nothing: {InCircuit}.", visit.QuerySelectorAll("p.fine")[^1].Words());
         Assert.All(visit.QuerySelectorAll("details"), fold =>
-            Assert.StartsWith("end-of-life limit", fold.QuerySelector("li")!.TextContent, StringComparison.Ordinal)
+            Assert.StartsWith("end-of-life limit", fold.QuerySelector("li")!.Words(), StringComparison.Ordinal)
         );
     }
 
@@ -78,8 +79,8 @@ public sealed class ToldOnceTests
     public void A_reason_that_not_all_share_stays_with_its_reading()
     {
         var visit = InThenOut("frequency: 120 Hz, capacitance: 215 µF", "frequency: 120 Hz, capacitance: 215 µF");
-        Assert.DoesNotContain("Each that", visit.TextContent, StringComparison.Ordinal);
-        var verdicts = visit.QuerySelectorAll("details.verdict").Select(verdict => verdict.TextContent).ToArray();
+        Assert.DoesNotContain("Each that", visit.Words(), StringComparison.Ordinal);
+        var verdicts = visit.QuerySelectorAll("details.verdict").Select(verdict => verdict.Words()).ToArray();
         Assert.Equal(2, verdicts.Length);
         Assert.All(verdicts, verdict => Assert.Contains("in circuit it reads", verdict, StringComparison.Ordinal));
     }
@@ -89,18 +90,18 @@ public sealed class ToldOnceTests
     {
         var page = Page(Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }"));
         var row = page.QuerySelector("#visit-2026-03-14 tbody tr")!;
-        Assert.Equal("inside capacitance 451 µF", row.QuerySelector("p.told")!.TextContent);
+        Assert.Equal("inside capacitance 451 µF", row.QuerySelector("p.told")!.Words());
         Assert.Equal("#part-C1", Assert.Single(row.QuerySelectorAll("a")).GetAttribute("href"));
-        Assert.Contains("451 µF", page.QuerySelector("#part-C1 details.verdict")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("451 µF", page.QuerySelector("#part-C1 details.verdict")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void What_is_usually_accepted_of_a_kind_is_told_at_the_first_of_it()
     {
         var page = Page(Day("2026-03-14", "{ part: Q1, circuit: out, gain: 163 }", "{ part: Q2, circuit: out, gain: 277 }"));
-        Assert.Equal(1, Times(page.QuerySelector("main")!.TextContent, "usually accepted, "));
+        Assert.Equal(1, Times(page.QuerySelector("main")!.Words(), "usually accepted, "));
         var second = page.QuerySelector("#part-Q2 details.verdict")!;
-        Assert.Equal(["as told at Q1"], second.QuerySelectorAll("li").Select(line => line.TextContent.Trim()));
+        Assert.Equal(["as told at Q1"], second.QuerySelectorAll("li").Select(line => line.Words().Trim()));
         Assert.Equal("#part-Q1", second.QuerySelector("li a")!.GetAttribute("href"));
     }
 
@@ -115,7 +116,7 @@ public sealed class ToldOnceTests
                 + Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }")
                 + "---\n"
         );
-        Assert.Contains(page.QuerySelectorAll("#part-C1 details.verdict li"), line => line.TextContent.Trim() == expected);
+        Assert.Contains(page.QuerySelectorAll("#part-C1 details.verdict li"), line => line.Words().Trim() == expected);
     }
 
     [Fact]
@@ -123,7 +124,7 @@ public sealed class ToldOnceTests
     {
         var start = Start.Replace("ref: Q1, kind: transistor", "ref: C3, kind: aluminium electrolytic", StringComparison.Ordinal);
         var bench = Replaced(("C1", "polarity: schematic"), ("C2", "polarity: other unit"), ("C3", "polarity: schematic"));
-        var told = Section(OneBoard.Page($"{start}{bench}---\n"), "evidence").TextContent;
+        var told = Section(OneBoard.Page($"{start}{bench}---\n"), "evidence").Words();
         Assert.Contains("way round established: C1, C3 by schematic; C2 by other unit", told, StringComparison.Ordinal);
     }
 
@@ -136,12 +137,12 @@ public sealed class ToldOnceTests
             OneBoard.Bytes(record, workshop, drawer: Assessment.Fit.Drawer.Count(workshop, new LotUse([]), Judged.Today))
         );
         var fold = page.QuerySelector("#part-C1 details.fold")!;
-        Assert.Equal("Fits from the drawer: L-1 (2 left), L-2 (5 left)", fold.QuerySelector("summary")!.TextContent);
-        var lines = fold.QuerySelectorAll("li").Select(line => line.TextContent).ToArray();
+        Assert.Equal("Fits from the drawer: L-1 (2 left), L-2 (5 left)", fold.QuerySelector("summary")!.Words());
+        var lines = fold.QuerySelectorAll("li").Select(line => line.Words()).ToArray();
         Assert.Single(lines, line => line.StartsWith("L-1, L-2, aluminium electrolytic 470 µF 20 % 25 V ", StringComparison.Ordinal));
         Assert.Single(lines, line => line.StartsWith("L-3, L-4 do not: voltage: 16 V", StringComparison.Ordinal));
-        Assert.Equal(1, Times(fold.TextContent, "25 V is not under the mark of 25 V"));
-        Assert.Equal(1, Times(fold.TextContent, "16 V is under the mark of 25 V"));
+        Assert.Equal(1, Times(fold.Words(), "25 V is not under the mark of 25 V"));
+        Assert.Equal(1, Times(fold.Words(), "16 V is under the mark of 25 V"));
     }
 
     // 40 °C, taken 5 K warmer: 2000 h x 2^((105 - 45) / 10) = 2000 h x 64 = 128000 h. The other step asks for the voltage on each.
@@ -157,14 +158,14 @@ public sealed class ToldOnceTests
             + "---\n";
         var section = Section(OneBoard.Page(record, Drawer(Lot("L-1", "25 V", 9))), "life");
         const string step = "2000 h x 2^((105 - 45) / 10) = 128000 h";
-        Assert.Equal(1, Times(section.TextContent, step));
-        var fine = section.QuerySelectorAll("p.fine").Select(line => line.TextContent);
+        Assert.Equal(1, Times(section.Words(), step));
+        var fine = section.QuerySelectorAll("p.fine").Select(line => line.Words());
         var common = fine.Single(line => line.StartsWith("For all of them", StringComparison.Ordinal));
         Assert.Contains(step, common, StringComparison.Ordinal);
         var rows = section.QuerySelectorAll("tbody tr");
         Assert.Equal(2, rows.Length);
         const string own = "linear voltage form: 2000 h x 2^((105 - 35) / 10)";
-        Assert.All(rows, row => Assert.StartsWith(own, row.QuerySelectorAll("li")[^1].TextContent, StringComparison.Ordinal));
+        Assert.All(rows, row => Assert.StartsWith(own, row.QuerySelectorAll("li")[^1].Words(), StringComparison.Ordinal));
         Assert.All(rows, row => Assert.NotNull(row.QuerySelector("li a[href^='#source-']")));
     }
 

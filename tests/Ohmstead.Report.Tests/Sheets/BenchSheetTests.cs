@@ -6,6 +6,7 @@ using AngleSharp.Html.Parser;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Sheets;
+using Ohmstead.Report.Tests.Html;
 using Ohmstead.Report.Tests.Pages;
 
 namespace Ohmstead.Report.Tests.Sheets;
@@ -45,8 +46,8 @@ public sealed partial class BenchSheetTests
         var caution = body.QuerySelector(".caution")!;
         Assert.True(caution.Index() < body.QuerySelector("table")!.Index());
         // 2200 µF ±20 % may be 2640 µF: t = RC ln(U/60 V) = 100 kΩ × 2640 µF × ln(325/60) = 446.02 s, worked by hand.
-        Assert.Contains("447 s", caution.TextContent, StringComparison.Ordinal);
-        Assert.Contains("defer to local codes", caution.TextContent, StringComparison.Ordinal);
+        Assert.Contains("447 s", caution.Words(), StringComparison.Ordinal);
+        Assert.Contains("defer to local codes", caution.Words(), StringComparison.Ordinal);
     }
 
     // 2200 µF ±20 % ends at exactly 1760 µF and 2640 µF; 1 kΩ ±5 % at 950 Ω and 1.05 kΩ; 12 V ±5 % at 11.4 V and 12.6 V.
@@ -59,10 +60,10 @@ public sealed partial class BenchSheetTests
     {
         var rows = Sheet(Supply)
             .QuerySelectorAll("tbody")
-            .First(body => body.QuerySelector("th")!.TextContent.StartsWith(place, StringComparison.Ordinal))
+            .First(body => body.QuerySelector("th")!.Words().StartsWith(place, StringComparison.Ordinal))
             .QuerySelectorAll("tr");
-        var row = Assert.Single(rows, row => row.TextContent.Contains(limit, StringComparison.Ordinal));
-        Assert.Equal(string.Empty, row.QuerySelector("td.write")!.TextContent);
+        var row = Assert.Single(rows, row => row.Words().Contains(limit, StringComparison.Ordinal));
+        Assert.Equal(string.Empty, row.QuerySelector("td.write")!.Words());
     }
 
     [Fact]
@@ -77,7 +78,7 @@ public sealed partial class BenchSheetTests
                   - { part: C1, did: replaced, lot: L-1, polarity: schematic }
               - date: 2026-11-24
             """;
-        var sheet = Sheet(Supply.Replace("  - date: 2026-11-24", replaced, StringComparison.Ordinal)).Body!.TextContent;
+        var sheet = Sheet(Supply.Replace("  - date: 2026-11-24", replaced, StringComparison.Ordinal)).Body!.Words();
         Assert.DoesNotContain("1204 µF", sheet, StringComparison.Ordinal);
         Assert.Contains("last: open, outside", sheet, StringComparison.Ordinal);
     }
@@ -85,7 +86,7 @@ public sealed partial class BenchSheetTests
     [Fact]
     public void A_polarised_part_has_a_box_for_each_way_of_evidence_and_none_for_the_print()
     {
-        var ways = Sheet(Supply).QuerySelectorAll("table[aria-label^='Which way round'] .tick").Select(tick => tick.TextContent);
+        var ways = Sheet(Supply).QuerySelectorAll("table[aria-label^='Which way round'] .tick").Select(tick => tick.Words());
         Assert.Equal(["schematic", "continuity to ground plane", "measured in circuit", "photograph before removal", "other unit"], ways);
     }
 
@@ -94,7 +95,7 @@ public sealed partial class BenchSheetTests
     [InlineData(26, false)]
     public void A_wash_of_two_days_ago_is_dry_and_one_of_yesterday_is_not(int day, bool isDrying)
     {
-        var text = Sheet(Supply, new DateOnly(2026, 11, day)).Body!.TextContent;
+        var text = Sheet(Supply, new DateOnly(2026, 11, day)).Body!.Words();
         Assert.Equal(
             isDrying,
             text.Contains("Still drying: J1, wet on 2026-11-24, to dry for 48 h; no power before 2026-11-26.", StringComparison.Ordinal)
@@ -109,7 +110,7 @@ public sealed partial class BenchSheetTests
             "Where it stands: fit to run; its inspection is overdue since 2026-09-15",
             Sheet(EvidenceSectionTests.Sound, workshop: Judged.LookEvery("6 months"))
                 .QuerySelectorAll("h2")
-                .Select(heading => heading.TextContent)
+                .Select(heading => heading.Words())
                 .First(text => text.StartsWith("Where", StringComparison.Ordinal))
         );
 
@@ -117,7 +118,7 @@ public sealed partial class BenchSheetTests
     public void A_decision_that_did_not_know_a_later_reading_is_told_with_that_reading() =>
         Assert.Contains(
             "'watch': decided before the reading of 2026-10-03, which it does not answer. Next: replace it",
-            Sheet(EvidenceSectionTests.ReadAgain("47 µF")).Body!.TextContent,
+            Sheet(EvidenceSectionTests.ReadAgain("47 µF")).Body!.Words(),
             StringComparison.Ordinal
         );
 
@@ -126,7 +127,7 @@ public sealed partial class BenchSheetTests
     {
         var page = Sheet(Supply);
         Assert.Empty(page.QuerySelectorAll("script, link, img, iframe, object, [src], [href], [style]"));
-        var style = page.QuerySelector("style")!.TextContent;
+        var style = page.QuerySelector("style")!.Words();
         Assert.DoesNotContain("url(", style, StringComparison.Ordinal);
         Assert.DoesNotContain("@import", style, StringComparison.Ordinal);
         var policy = page.QuerySelector("meta[http-equiv='Content-Security-Policy']")!.GetAttribute("content");
@@ -141,7 +142,7 @@ public sealed partial class BenchSheetTests
     {
         var page = Sheet(Supply);
         var styled = Selector()
-            .Matches(page.QuerySelector("style")!.TextContent)
+            .Matches(page.QuerySelector("style")!.Words())
             .Select(match => match.Groups["name"].Value)
             .ToHashSet(StringComparer.Ordinal);
         Assert.Subset(styled, page.All.SelectMany(element => element.ClassList).ToHashSet(StringComparer.Ordinal));
@@ -152,14 +153,14 @@ public sealed partial class BenchSheetTests
     {
         var page = Sheet(Supply.Replace("title: Bench supply", "title: \"</style><script>alert(1)</script>\"", StringComparison.Ordinal));
         Assert.Empty(page.QuerySelectorAll("script"));
-        Assert.Contains("<script>alert(1)</script>", page.QuerySelector("h1")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("<script>alert(1)</script>", page.QuerySelector("h1")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void Each_paper_is_named_to_the_printer()
     {
-        Assert.Contains("size: A4", Sheet(Supply).QuerySelector("style")!.TextContent, StringComparison.Ordinal);
-        Assert.Contains("size: letter", Sheet(Supply, paper: Paper.Letter).QuerySelector("style")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("size: A4", Sheet(Supply).QuerySelector("style")!.Words(), StringComparison.Ordinal);
+        Assert.Contains("size: letter", Sheet(Supply, paper: Paper.Letter).QuerySelector("style")!.Words(), StringComparison.Ordinal);
     }
 
     private static IDocument Sheet(string record, DateOnly? today = null, Paper? paper = null, Workshop? workshop = null)
