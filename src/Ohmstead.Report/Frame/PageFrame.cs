@@ -19,6 +19,7 @@ public static class PageFrame
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
     /// <param name="leadsTo">The page that this one leads on to, or null.</param>
+    /// <param name="here">The file of the page, where every other page leads to it; or null.</param>
     public static void Write<T>(
         PageBuffer buffer,
         ReportContext context,
@@ -26,7 +27,8 @@ public static class PageFrame
         int levelsUp,
         T content,
         Action<HtmlWriter, T> body,
-        LocalLink? leadsTo = null
+        LocalLink? leadsTo = null,
+        string? here = null
     ) =>
         new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp))
         {
@@ -34,10 +36,11 @@ public static class PageFrame
             Alternates = [.. context.ForPrograms.Where(other => other.IsOnEveryPage)],
             LevelsUp = levelsUp,
             LeadsTo = leadsTo,
-        }.Write(buffer, (context, levelsUp, content, body), static (html, all) =>
+        }.Write(buffer, (context, levelsUp, content, body, here), static (html, all) =>
         {
-            Trail(html, all.context, all.levelsUp);
-            using (html.Open(Tag.Main))
+            html.Open(Tag.A, ClassName.Skip).To(Main).Text("To what this page says");
+            Trail(html, all.context, all.levelsUp, all.here);
+            using (html.Open(Tag.Main).With(Main))
             {
                 all.body(html, all.content);
             }
@@ -86,15 +89,19 @@ public static class PageFrame
         return string.Join(", ", there);
     }
 
-    // The page itself stands in its heading; the way to all others is the same everywhere.
-    private static void Trail(HtmlWriter html, ReportContext context, int levelsUp)
+    // Where the words of the page begin, behind what is the same on all pages.
+    private static ElementId Main { get; } = ElementId.For(IdPrefix.Section, "main");
+
+    // The way to all pages is the same everywhere; the one that is shown is told.
+    private static void Trail(HtmlWriter html, ReportContext context, int levelsUp, string? here)
     {
         using var trail = html.Open(Tag.Nav, ClassName.Trail);
         html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Collection, levelsUp)).Text(context.Workshop.Collection.Name);
         foreach (var (path, words) in SitePages.All)
         {
             html.Text(" ");
-            html.Open(Tag.A).To(LocalLink.ToFile(path, levelsUp)).Text(words);
+            var link = html.Open(Tag.A).To(LocalLink.ToFile(path, levelsUp));
+            (path == here ? link.With(FixedAttribute.CurrentPage) : link).Text(words);
         }
     }
 

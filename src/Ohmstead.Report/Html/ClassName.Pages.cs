@@ -7,6 +7,9 @@ public sealed partial class ClassName
 {
     private static readonly SearchValues<char> BeforePoint = SearchValues.Create("0123456789+-");
 
+    /// <summary>The link past what is the same on all pages, seen when the keyboard comes to it.</summary>
+    public static ClassName Skip { get; } = new("skip");
+
     /// <summary>The line of links above a page.</summary>
     public static ClassName Trail { get; } = new("trail");
 
@@ -141,6 +144,9 @@ public sealed partial class ClassName
 
     /// <summary>Something that is told in full only when it is opened.</summary>
     public static ClassName Fold { get; } = new("fold");
+
+    /// <summary>A fold with the working of a figure that stands beside it; left out on paper unless it is open.</summary>
+    public static ClassName Working { get; } = new("working");
 
     /// <summary>What can hurt and is always so.</summary>
     public static ClassName Caution { get; } = new("caution");

@@ -44,6 +44,9 @@ public sealed class FixedAttribute
     /// <summary>The keyboard passes it by: the same link stands beside it in words.</summary>
     public static FixedAttribute NoTabStop { get; } = new("tabindex=\"-1\"", 38);
 
+    /// <summary>The link leads to the page that it stands on.</summary>
+    public static FixedAttribute CurrentPage { get; } = new("aria-current=\"page\"", 41);
+
     /// <summary>The page is UTF-8.</summary>
     public static FixedAttribute Utf8 { get; } = new("charset=\"utf-8\"", 39);
 

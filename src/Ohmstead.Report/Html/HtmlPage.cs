@@ -28,7 +28,7 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
         buffer.Clear();
         var html = new HtmlWriter(buffer);
         html.DocumentType();
-        using (html.Open(Tag.Html).With(TextAttribute.Lang, Language))
+        using (html.Open(Tag.Html).With(TextAttribute.Lang, Language).With(TextAttribute.Sheet, Title))
         {
             WriteHead(html);
             using (html.Open(Tag.Body))

@@ -44,6 +44,9 @@ public sealed class TextAttribute
     /// <summary>The file beside the page that holds all rows of a table that has more than one page.</summary>
     public static TextAttribute Rows { get; } = new("data-rows", 10);
 
+    /// <summary>What every sheet of the page says when it is printed, in the margin.</summary>
+    public static TextAttribute Sheet { get; } = new("data-sheet", 11);
+
     /// <summary>The bytes put into the start tag.</summary>
     internal byte[] Start { get; }
 

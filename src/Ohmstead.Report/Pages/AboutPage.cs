@@ -4,6 +4,7 @@ using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 using Ohmstead.Records.Text;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
@@ -27,7 +28,15 @@ public static class AboutPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context) =>
-        PageFrame.Write(buffer, context, "How verdicts are reached", 0, context, static (html, page) => Content(html, page));
+        PageFrame.Write(
+            buffer,
+            context,
+            "How verdicts are reached",
+            0,
+            context,
+            static (html, page) => Content(html, page),
+            here: SiteAddress.About
+        );
 
     private static void Content(HtmlWriter html, ReportContext context)
     {

@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Ahead;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Tables;
@@ -20,8 +21,14 @@ public static class AheadPage
     /// <param name="items">What falls due, in order of date.</param>
     /// <param name="until">The last day that was looked at.</param>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<DueItem> items, DateOnly until) =>
-        PageFrame.Write(buffer, context, "The year ahead", 0, (context, items, until), static (html, page) =>
-            Content(html, page.context, page.items, page.until)
+        PageFrame.Write(
+            buffer,
+            context,
+            "The year ahead",
+            0,
+            (context, items, until),
+            static (html, page) => Content(html, page.context, page.items, page.until),
+            here: SiteAddress.Ahead
         );
 
     /// <summary>Writes the pages on which its tables go on.</summary>

@@ -23,7 +23,7 @@ public static class ChecksPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<CheckText> checks) =>
-        PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all));
+        PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all), here: SiteAddress.Checks);
 
     /// <summary>How serious the findings of a check are; null where that differs.</summary>
     internal static string? Words(Severity? severity) =>

@@ -23,8 +23,14 @@ public static class DrawerPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, "The drawer", 0, (context, boards), static (html, page) =>
-            Content(html, page.context, page.boards)
+        PageFrame.Write(
+            buffer,
+            context,
+            "The drawer",
+            0,
+            (context, boards),
+            static (html, page) => Content(html, page.context, page.boards),
+            here: SiteAddress.Drawer
         );
 
     /// <summary>Writes the pages on which the lots and the buying list go on.</summary>

@@ -16,7 +16,15 @@ public static class FamiliesPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
-        PageFrame.Write(buffer, context, "Families of parts", 0, families, static (html, all) => Content(html, all));
+        PageFrame.Write(
+            buffer,
+            context,
+            "Families of parts",
+            0,
+            families,
+            static (html, all) => Content(html, all),
+            here: SiteAddress.Families
+        );
 
     /// <summary>Writes the pages on which it goes on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<FamilyStatistics> families)

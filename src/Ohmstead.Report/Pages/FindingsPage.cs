@@ -30,8 +30,14 @@ public static class FindingsPage
         ImmutableArray<Finding> findings,
         IReadOnlyList<BoardSummary> boards
     ) =>
-        PageFrame.Write(buffer, context, "Findings and cautions", 0, (context, findings, boards), static (html, page) =>
-            Content(html, page.context, page.findings, page.boards)
+        PageFrame.Write(
+            buffer,
+            context,
+            "Findings and cautions",
+            0,
+            (context, findings, boards),
+            static (html, page) => Content(html, page.context, page.findings, page.boards),
+            here: SiteAddress.Findings
         );
 
     /// <summary>Writes the pages on which its tables go on.</summary>

@@ -39,7 +39,7 @@ internal sealed class HistorySection(BoardOnPage page)
             return;
         }
 
-        using var fold = html.Open(Tag.Details);
+        using var fold = html.Open(Tag.Details, ClassName.Working);
         html.Open(Tag.Summary).Text("Who first wrote what stands in the record");
         new Ledger<EntryOrigin>(new("Entry", origin => HistoryLines.Told(origin.Entry)), new("First written", HistoryLines.Told)).Write(
             html,

@@ -17,8 +17,14 @@ public static class InstrumentsPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(buffer, context, "Instruments and their calibration", 0, (context, boards), static (html, page) =>
-            Content(html, page.context, page.boards)
+        PageFrame.Write(
+            buffer,
+            context,
+            "Instruments and their calibration",
+            0,
+            (context, boards),
+            static (html, page) => Content(html, page.context, page.boards),
+            here: SiteAddress.Instruments
         );
 
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)

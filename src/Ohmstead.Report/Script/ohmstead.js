@@ -6,6 +6,8 @@
   const scales = { p: 1e-12, n: 1e-9, u: 1e-6, "\u00b5": 1e-6, "\u03bc": 1e-6, m: 1e-3, "": 1, k: 1e3, M: 1e6, G: 1e9, T: 1e12 };
   const quantity = /^([-+\u2212]?\d+(?:\.\d+)?)(?:\s*([pnu\u00b5\u03bcmkMGT]?)(?:F|\u03a9|V|A|H|Hz|s|h|W|J|%|\u00b0C))?$/u;
   const leastToFilter = 8;
+  // A handful of rows is seen at once: buttons over them are only in the way.
+  const leastToSort = 5;
   const mostRows = 100;
   const tools = [];
 
@@ -117,7 +119,7 @@
     const name = table.getAttribute("aria-label") ?? "table";
     const keys = heads.map(head => slug(head.textContent));
     const total = groups.reduce((sum, group) => sum + group.rows.length, 0);
-    if (total < 2) {
+    if (total < leastToSort) {
       return;
     }
 
@@ -378,8 +380,7 @@
       }
     });
     addEventListener("keydown", event => {
-      const isWriting = document.activeElement?.matches("input, textarea, select, [contenteditable]");
-      if (event.key === "/" && !isWriting && !event.ctrlKey && !event.altKey && !event.metaKey) {
+      if (event.key === "/" && hasKeys() && !isWriting(event)) {
         event.preventDefault();
         field.focus();
         field.select();
@@ -396,8 +397,107 @@
     });
   };
 
+  // What is remembered lies in the browser alone. Where it may keep nothing, the choice lasts as long as the page.
+  const remembered = name => {
+    try {
+      return localStorage.getItem(`ohmstead.${name}`);
+    } catch {
+      return null;
+    }
+  };
+  const remember = (name, value) => {
+    try {
+      localStorage.setItem(`ohmstead.${name}`, value);
+    } catch {
+      // Nothing is lost but the memory.
+    }
+  };
+
+  const equipColours = trail => {
+    const isDark = () => (document.documentElement.dataset.colours ?? (matchMedia("(prefers-color-scheme: dark)").matches ? "dark" : "light")) === "dark";
+    const button = make("button", { type: "button" });
+    const choose = colours => {
+      if (colours === "dark" || colours === "light") {
+        document.documentElement.dataset.colours = colours;
+      }
+      button.textContent = isDark() ? "Light" : "Dark";
+    };
+    button.addEventListener("click", () => {
+      const colours = isDark() ? "light" : "dark";
+      remember("colours", colours);
+      choose(colours);
+    });
+    matchMedia("(prefers-color-scheme: dark)").addEventListener("change", () => choose(null));
+    choose(remembered("colours"));
+    trail.append(" ", button);
+  };
+
+  // Keys of one character can be switched off: who speaks to the computer types them by accident.
+  const hasKeys = () => remembered("keys") !== "off";
+  const isWriting = event => event.ctrlKey || event.altKey || event.metaKey || document.activeElement?.matches("input:not([type=checkbox]), textarea, select, [contenteditable]");
+  const equipKeys = trail => {
+    const keys = [
+      ["/", "search"],
+      ["\u2191 \u2193", "walk through what was found"],
+      ["Enter", "open the first of it"],
+      ["Esc", "leave the search, close this"],
+      ["j k", "next and previous section"],
+      ["?", "this list"],
+    ];
+    const box = make("input", { type: "checkbox" });
+    const close = make("button", { type: "button" }, "Close");
+    const panel = make(
+      "dialog",
+      { "aria-labelledby": "keys-heading" },
+      make("h2", { id: "keys-heading" }, "Keys"),
+      make("dl", {}, ...keys.map(([key, does]) => make("div", {}, make("dt", {}, key), make("dd", {}, does)))),
+      make("p", {}, make("label", {}, box, " use / ? j k as keys")),
+      close,
+    );
+    box.checked = hasKeys();
+    box.addEventListener("change", () => remember("keys", box.checked ? "on" : "off"));
+    close.addEventListener("click", () => panel.close());
+    const button = make("button", { type: "button" }, "Keys");
+    button.addEventListener("click", () => panel.showModal());
+    trail.append(" ", button);
+    document.body.append(panel);
+    const step = by => {
+      const all = [...document.querySelectorAll("main h2[id]")];
+      const next = by > 0 ? all.find(one => one.getBoundingClientRect().top > 40) : all.findLast(one => one.getBoundingClientRect().top < -5);
+      next?.scrollIntoView();
+    };
+    addEventListener("keydown", event => {
+      if (isWriting(event) || !box.checked || panel.open) {
+        return;
+      }
+      if (event.key === "?") {
+        event.preventDefault();
+        panel.showModal();
+      } else if (event.key === "j" || event.key === "k") {
+        step(event.key === "j" ? 1 : -1);
+      }
+    });
+  };
+
+  // A link to a reading opens the fold it is, and those it lies in.
+  // Asked of the address: while a page is still being loaded, nothing is the target yet.
+  const aimedAt = () => {
+    const name = location.hash.slice(1);
+    try {
+      return document.getElementById(name) ?? document.getElementById(decodeURIComponent(name));
+    } catch {
+      return null;
+    }
+  };
+  const open = place => {
+    for (let fold = place?.closest("details"); fold; fold = fold.parentElement.closest("details")) {
+      fold.open = true;
+    }
+  };
+
   const apply = () => {
     if (isAnchor()) {
+      open(aimedAt());
       // A row that a link leads to is shown, whatever the filter says.
       const row = document.querySelector(":target")?.closest("tr");
       if (row?.hidden) {
@@ -426,6 +526,8 @@
   const trail = document.querySelector("body > nav");
   if (trail) {
     equipSearch(trail);
+    equipColours(trail);
+    equipKeys(trail);
   }
   addEventListener("hashchange", apply);
   apply();

@@ -151,7 +151,7 @@ internal sealed class LifeTable(BoardOnPage page)
     private void Working(EstimatedLife row, List<string> common, string? step)
     {
         var estimate = row.Estimate;
-        using var fold = html.Open(Tag.Details);
+        using var fold = html.Open(Tag.Details, ClassName.Working);
         html.Open(Tag.Summary).Text("arithmetic and source");
         using var list = html.Open(Tag.Ul);
         foreach (var line in row.Life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line)))
