@@ -64,7 +64,8 @@ public sealed class AccessibilityTests(ReportFixture report)
     public async Task Wider_spacing_of_the_text_cuts_nothing_off(int width)
     {
         const string spacing =
-            "* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } p { margin-bottom: 2em !important }";
+            "* { line-height: 1.5 !important; letter-spacing: 0.12em !important; word-spacing: 0.16em !important } "
+            + "p { margin-bottom: 2em !important }";
         ReportPage[] pages =
         [
             report.Index,
@@ -82,7 +83,8 @@ public sealed class AccessibilityTests(ReportFixture report)
                 var words = await view.Page.EvaluateAsync<string[]>(
                     """
                     () => [...document.querySelectorAll('main :is(td, th, dd, li, p, h2, button, summary)')]
-                      .filter(box => box.checkVisibility() && getComputedStyle(box).overflow !== 'visible' && box.scrollHeight > box.clientHeight + 1)
+                      .filter(box => box.checkVisibility() && getComputedStyle(box).overflow !== 'visible')
+                      .filter(box => box.scrollHeight > box.clientHeight + 1)
                       .map(box => box.innerText)
                     """
                 );
@@ -138,7 +140,8 @@ public sealed class AccessibilityTests(ReportFixture report)
         await using var view = await report.ViewAsync(360);
         await view.OpenAsync(report.Index);
         var names = await view.Page.EvaluateAsync<string[]>(
-            "() => [...document.querySelectorAll('main td[data-column]')].map(cell => getComputedStyle(cell, '::before').content).filter(name => name !== 'none')"
+            "() => [...document.querySelectorAll('main td[data-column]')].map(cell => getComputedStyle(cell, '::before').content)"
+                + ".filter(name => name !== 'none')"
         );
         Assert.NotEmpty(names);
         Assert.All(names, content => Assert.EndsWith(" / \"\"", content, StringComparison.Ordinal));

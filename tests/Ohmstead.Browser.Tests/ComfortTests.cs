@@ -87,7 +87,8 @@ public sealed class ComfortTests(ReportFixture report)
             Assert.Equal(
                 0,
                 await view.Page.EvaluateAsync<int>(
-                    "() => [...document.querySelectorAll('main table:has(thead button)')].filter(table => table.querySelectorAll('tbody tr').length < 5).length"
+                    "() => [...document.querySelectorAll('main table:has(thead button)')]"
+                        + ".filter(table => table.querySelectorAll('tbody tr').length < 5).length"
                 )
             );
         }

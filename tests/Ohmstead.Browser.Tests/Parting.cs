@@ -7,7 +7,8 @@ internal static class Parting
     // unit. One that is cut at the end of its text node is found too, since only the rectangles of the match are counted.
     private const string Script = """
         () => {
-          const wanted = /\d{4}-\d\d-\d\d|\b[A-Z]{1,3}-\d{2,4}(?:\/\d+)?|\d[ \u00a0](?:[pn\u00b5mkM]?(?:F|\u03a9|V|A|Hz|W|h|s)|%|\u00b0C|mg\/m\u00b3|(?:year|month|day)s?)(?![\p{L}\d])/gu;
+          const named = /\d{4}-\d\d-\d\d|\b[A-Z]{1,3}-\d{2,4}(?:\/\d+)?/gu;
+          const figures = /\d[ \u00a0](?:[pn\u00b5mkM]?(?:F|\u03a9|V|A|Hz|W|h|s)|%|\u00b0C|mg\/m\u00b3|(?:year|month|day)s?)(?![\p{L}\d])/gu;
           const found = [];
           const range = document.createRange();
           for (const place of document.querySelectorAll('main :is(th, td, li, dd, p, small, figcaption)')) {
@@ -15,8 +16,9 @@ internal static class Parting
             while (walker.nextNode()) {
               const words = walker.currentNode;
               const box = words.parentElement;
-              if (!box.checkVisibility() || box.closest('code, pre, svg') || box.closest('th, td, li, dd, p, small, figcaption') !== place) continue;
-              for (const match of words.data.matchAll(wanted)) {
+              if (!box.checkVisibility() || box.closest('code, pre, svg')) continue;
+              if (box.closest('th, td, li, dd, p, small, figcaption') !== place) continue;
+              for (const match of [...words.data.matchAll(named), ...words.data.matchAll(figures)]) {
                 range.setStart(words, match.index);
                 range.setEnd(words, match.index + match[0].length);
                 const lines = new Set([...range.getClientRects()].filter(line => line.width > 0).map(line => Math.round(line.top)));

@@ -134,7 +134,8 @@ public sealed class PrintTests(ReportFixture report)
             Assert.Equal(
                 ["avoid"],
                 await view.Page.EvaluateAsync<string[]>(
-                    "() => [...new Set([...document.querySelectorAll('main tr, main figure')].map(row => getComputedStyle(row).breakInside))]"
+                    "() => [...new Set([...document.querySelectorAll('main tr, main figure')]"
+                        + ".map(row => getComputedStyle(row).breakInside))]"
                 )
             );
         }
