@@ -13,6 +13,8 @@ internal static class FlowTrouble
     private const int FarthestLines = 20;
 
     private static readonly SearchValues<char> WordEnds = SearchValues.Create(" :,\r\n]}");
+    private static readonly SearchValues<char> NextValue = SearchValues.Create(",{}[]:");
+    private static readonly SearchValues<char> NotPlain = SearchValues.Create("{}[]#\"'");
 
     /// <summary>The finding, or null when no bracket has to do with it.</summary>
     internal static Finding? Explain(YamlSlice slice, YamlContext context, int at, string said)
@@ -180,7 +182,7 @@ internal static class FlowTrouble
         var text = slice.Text.AsSpan(start, closing - start);
         var sign = text.IndexOf(" #", StringComparison.Ordinal);
         var from = text[..sign].LastIndexOfAny(',', '{') + 1;
-        return text[sign..].IndexOfAny(",{}[]:") < 0 ? LineCures.WithQuotedValue(text[from..]) : null;
+        return text[sign..].IndexOfAny(NextValue) < 0 ? LineCures.WithQuotedValue(text[from..]) : null;
     }
 
     private static Finding Unclosed(YamlSlice slice, int open, int at)
@@ -191,7 +193,7 @@ internal static class FlowTrouble
             mark == '{'
             && line.StartsWith("- {", StringComparison.Ordinal)
             && line.Length <= 120
-            && line[3..].IndexOfAny("{}[]#\"'") < 0
+            && line[3..].IndexOfAny(NotPlain) < 0
             && !line.EndsWith(",", StringComparison.Ordinal)
             && slice.Source.LineAt(Math.Min(at, slice.End)) <= slice.Source.LineAt(open) + 1;
         return slice.Error(

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
-using Ohmstead.Records.Editing;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Running;
 using Ohmstead.Writing;

@@ -1,6 +1,6 @@
-namespace Ohmstead.Report.Tests.Html;
-
 using Ohmstead.Report.Html;
+
+namespace Ohmstead.Report.Tests.Html;
 
 /// <summary>Figures, days and numbers that no line may end in.</summary>
 public sealed class UnbrokenTextTests

@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Records.Findings;
-using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Collection;
 
