@@ -32,21 +32,21 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
     [Fact]
     public async Task A_head_sorts_the_rows_of_all_pages()
     {
-        var inside = new List<int>();
+        var readings = new List<int>();
         await using var view = await report.ViewAsync(scripts: true);
         foreach (var page in grown.Boards)
         {
             await view.OpenAsync(page);
-            inside.AddRange(await InsideAsync(view));
+            readings.AddRange(await ReadingsAsync(view));
         }
 
         await view.OpenAsync(grown.Boards[1]);
-        await Head(view, "Inside").ClickAsync();
-        await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Inside");
-        Assert.Equal(inside.Order().Take(AtOnce), await InsideAsync(view));
-        await Head(view, "Inside").ClickAsync();
-        await Assertions.Expect(view.Page.Locator("th[aria-sort=descending]")).ToHaveTextAsync("Inside");
-        Assert.Equal(inside.OrderDescending().Take(AtOnce), await InsideAsync(view));
+        await Head(view, "Readings").ClickAsync();
+        await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Readings");
+        Assert.Equal(readings.Order().Take(AtOnce), await ReadingsAsync(view));
+        await Head(view, "Readings").ClickAsync();
+        await Assertions.Expect(view.Page.Locator("th[aria-sort=descending]")).ToHaveTextAsync("Readings");
+        Assert.Equal(readings.OrderDescending().Take(AtOnce), await ReadingsAsync(view));
         await Assertions.Expect(view.Page.Locator("nav.pages").First).ToBeHiddenAsync();
     }
 
@@ -99,7 +99,7 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
                 """
                 async () => {
                   const times = [], heads = [...document.querySelectorAll("main th button")];
-                  for (const head of [heads[0], heads[1], heads[7], heads[3]]) {
+                  for (const head of [heads[0], heads[1], heads[7], heads[5]]) {
                     document.body.offsetHeight;
                     const start = performance.now();
                     const done = new Promise(then => addEventListener("hashchange", then, { once: true }));
@@ -116,10 +116,10 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
                 "10,000 rows by name, by state, by date, by number, each sorted and laid out, in ms: "
                     + string.Join(", ", took.Select(time => time.ToString("0", CultureInfo.InvariantCulture)))
             );
-            await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Inside");
-            Assert.Equal(Enumerable.Range(0, 100), await InsideAsync(view));
+            await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Readings");
+            Assert.Equal(Enumerable.Range(0, 100), await ReadingsAsync(view));
             await view.Page.GetByRole(AriaRole.Button, new() { Name = "Show 100 more" }).ClickAsync();
-            Assert.Equal(Enumerable.Range(0, 200), await InsideAsync(view));
+            Assert.Equal(Enumerable.Range(0, 200), await ReadingsAsync(view));
             Assert.True(
                 await view.Page.EvaluateAsync<bool>(
                     "() => document.querySelectorAll('main tbody tr')[100].contains(document.activeElement)"
@@ -143,12 +143,12 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
             Assert.Empty(await view.ComplaintsAsync(page, folder, () => Task.CompletedTask));
             foreach (var form in Form.All)
             {
-                Assert.Empty(await Axe.BrokenAsync(view, page, form));
+                Complaint.None(await Axe.BrokenAsync(view, page, form));
             }
         }
 
-        await view.OpenAsync(grown.Boards[0], "#all-boards.by=inside");
-        await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Inside");
+        await view.OpenAsync(grown.Boards[0], "#all-boards.by=readings");
+        await Assertions.Expect(view.Page.Locator("th[aria-sort=ascending]")).ToHaveTextAsync("Readings");
         Assert.Empty(await Axe.BrokenAsync(view, grown.Boards[0], Form.All[0]));
     }
 
@@ -168,7 +168,7 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
                         var own = place * 7919 % Many;
                         return Number()
                             .Replace(
-                                InsideCell().Replace(rows[place % rows.Length], $"${{1}}{own}"),
+                                ReadingsCell().Replace(rows[place % rows.Length], $"${{1}}{own}"),
                                 string.Create(CultureInfo.InvariantCulture, $"${{1}}SP-{own:00000}"),
                                 1
                             );
@@ -177,8 +177,8 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
             + ";\n";
     }
 
-    [GeneratedRegex("(data-column=\"Inside\">)[0-9]+")]
-    private static partial Regex InsideCell();
+    [GeneratedRegex("(data-column=\"Readings\">)[0-9]+")]
+    private static partial Regex ReadingsCell();
 
     [GeneratedRegex("(<th [^>]*><a [^>]*>)[^<]+")]
     private static partial Regex Number();
@@ -189,6 +189,6 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
     private static Task<string[]> NamesAsync(View view) =>
         view.Page.Locator("main tbody th a").EvaluateAllAsync<string[]>("links => links.map(link => link.textContent)");
 
-    private static Task<int[]> InsideAsync(View view) =>
-        view.Page.Locator("main tbody td:nth-child(4)").EvaluateAllAsync<int[]>("cells => cells.map(cell => Number(cell.textContent))");
+    private static Task<int[]> ReadingsAsync(View view) =>
+        view.Page.Locator("main tbody td:nth-child(6)").EvaluateAllAsync<int[]>("cells => cells.map(cell => Number(cell.textContent))");
 }

@@ -34,7 +34,8 @@ public static class KeptComparer
         was.Content == now.Content
         && (was.Photographs is null || now.Photographs is null || was.Photographs.SequenceEqual(now.Photographs));
 
-    /// <summary>The paths of records and photographs that are not what they were, or that only one of them knows: nothing is told of them.</summary>
+    /// <summary>The paths of records and photographs that are not what they were, or that only one of them knows: nothing is told of
+    /// them.</summary>
     public static ImmutableArray<string> Others(KeptJudgement was, KeptJudgement now)
     {
         var isKept = was.Boards.Concat(now.Boards).All(board => board.Photographs is not null);

@@ -5,12 +5,14 @@ namespace Ohmstead.Report.Html;
 /// <summary>What may stand behind a figure as its unit.</summary>
 internal static class UnitWords
 {
-    // An inch written as "in" is far rarer than the word.
+    // Far more often the word than an inch.
+    private const string Preposition = "in";
+
     private static readonly string[] Spellings =
     [
         .. UnitSpellings
             .Units.Select(unit => unit.Spelling)
-            .Where(spelling => spelling is not "in")
+            .Where(spelling => spelling != Preposition)
             .Append("mg")
             .Distinct(StringComparer.Ordinal),
     ];

@@ -186,7 +186,7 @@ public sealed class BoardSentences
 
             foreach (var photo in visit.Photos)
             {
-                said.Add(Section("photographs"), "photograph: " + photo.Shows.Value, heads[order]);
+                said.Add(places[order], "photograph: " + photo.Shows.Value, heads[order]);
             }
         }
     }

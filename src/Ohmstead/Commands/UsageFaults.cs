@@ -153,8 +153,12 @@ internal sealed class UsageFaults(ParseResult parsed, IReadOnlyList<string> word
         {
             var plain = Nullable.GetUnderlyingType(type) ?? type;
             return plain == typeof(int)
-                ? $"{name}: '{given}' is no whole number; write {(name.StartsWith('-') ? $"{name} " : string.Empty)}"
-                    + (CountText.Meant(given) ?? "the figure in digits")
+                ? $"{name}: '{given}' is no whole number"
+                    + (
+                        CountText.Meant(given) is { } meant
+                            ? $"; write {(name.StartsWith('-') ? $"{name} " : string.Empty)}{meant}"
+                            : ", such as 4"
+                    )
                 : $"{name}: '{given}' cannot be read";
         }
 

@@ -13,7 +13,8 @@ internal sealed class PhotographNames(string root)
     private readonly FolderPictures pictures = new(root);
     private readonly ConcurrentDictionary<string, string> known = new(StringComparer.Ordinal);
 
-    /// <summary>The name of the content of a photograph; for one that is not there, what is there instead, and beside which files.</summary>
+    /// <summary>The name of the content of a photograph; for one that is not there, what is there instead, and beside which
+    /// files.</summary>
     /// <param name="path">Its path below the root, as a record writes it.</param>
     public string For(string path) => known.GetOrAdd(path, Name);
 

@@ -137,7 +137,11 @@ public sealed class SameItemsTests
         [
             .. compared
                 .Differences.Select(one =>
-                    $"{one.Status} {one.Entry.Told}: {string.Join(", ", one.Facts.Select(fact => $"{fact.Key} {fact.Was?.Meaning} > {fact.Now?.Meaning}"))}"
+                    string.Join(
+                        ", ",
+                        one.Facts.Select(fact => $"{fact.Key} {fact.Was?.Meaning} > {fact.Now?.Meaning}")
+                            .Prepend($"{one.Status} {one.Entry.Told}")
+                    )
                 )
                 .Order(StringComparer.Ordinal),
         ];

@@ -1,4 +1,5 @@
 using AngleSharp.Dom;
+using Ohmstead.Report.Tests.Html;
 
 namespace Ohmstead.Report.Tests.Pages;
 
@@ -81,7 +82,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
         var line = Of("SP-0007").QuerySelector("p.unread")!;
         Assert.StartsWith(
             "Never read: C5 polyester film 100 nF ±10 % 400 V (snubber); R1, R2 wire-wound resistor 1.5 kΩ ±5 % 10 W (load); ",
-            line.TextContent,
+            line.Words(),
             StringComparison.Ordinal
         );
         Assert.Equal("R2", line.QuerySelector("#part-R2")!.TextContent);

@@ -91,7 +91,11 @@ public sealed class RenumberCommandTests
         var page = copy.Read("pages/boards/SP-0009.html");
         Assert.Contains("<meta http-equiv=\"refresh\" content=\"0; url=../boards/SP-0109.html\">", page, StringComparison.Ordinal);
         Assert.Contains("href=\"../boards/SP-0109.html\"", page, StringComparison.Ordinal);
-        Assert.Contains("SP-0009 until 2026-11-25", copy.Read("pages/boards/SP-0109.html"), StringComparison.Ordinal);
+        Assert.Contains(
+            "<bdi>SP-0009</bdi> until <time>2026-11-25</time>",
+            copy.Read("pages/boards/SP-0109.html"),
+            StringComparison.Ordinal
+        );
         Assert.Contains("!sp9 ", copy.Read("pages/search/w1.js"), StringComparison.Ordinal);
         foreach (var command in new[] { "why", "sheet" })
         {

@@ -55,7 +55,11 @@ public sealed class TakenFromTests
     }
 
     [Theory]
-    [InlineData("'SP-0020' is no board and place; write --from \"SP-0003 C4\"\n", "C2", "SP-0020")]
+    [InlineData(
+        "'SP-0020' is no board and place; write --from \"BOARD PLACE\" with the number of the board and its place, as in \"SP-0003 C4\"\n",
+        "C2",
+        "SP-0020"
+    )]
     [InlineData("there is no board 'SP-0220', 'SP-0020' is the nearest\n", "C2", "SP-0220 C2")]
     [InlineData("SP-0020 has no part 'C22', 'C2' is the nearest\n", "C2", "SP-0020 C22")]
     [InlineData("SP-0011 C1 is on the same board; enter there 'removed', and here --new-part with what it is\n", "C2", "SP-0011 C1")]
@@ -91,12 +95,12 @@ public sealed class TakenFromTests
         Assert.Equal(0, Work(copy, "SP-0011", "replaced", "C2", "--from", "SP-0020 C2", "--polarity", "schematic").Exit);
         Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
         Assert.Contains(
-            "taken from <a class=\"reference\" href=\"../boards/SP-0020.html\">SP-0020 C2</a>",
+            "taken from <a class=\"reference\" href=\"../boards/SP-0020.html\"><bdi>SP-0020</bdi> C2</a>",
             Page(copy, "SP-0011"),
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "went to <a class=\"reference\" href=\"../boards/SP-0011.html\">SP-0011 C2</a>",
+            "went to <a class=\"reference\" href=\"../boards/SP-0011.html\"><bdi>SP-0011</bdi> C2</a>",
             Page(copy, "SP-0020"),
             StringComparison.Ordinal
         );

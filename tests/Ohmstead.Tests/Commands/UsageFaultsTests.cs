@@ -84,7 +84,7 @@ public sealed class UsageFaultsTests
     [Theory]
     [InlineData("check --workers many", "--workers: 'many' is no whole number, such as 4")]
     [InlineData("check --strict=maybe", "--strict takes no value; 'maybe' was given")]
-    [InlineData("lot L-031 fuse --quantity ten", "--quantity: 'ten' is no whole number, such as 4")]
+    [InlineData("lot L-031 fuse --quantity ten", "--quantity: 'ten' is no whole number; write --quantity 10")]
     [InlineData(
         "enter SP-0007 C1",
         "VALUE is missing: what was read, with its unit: 391uF 1.4ohm 120Hz, pass, open, over 20Mohm, or key=value"
