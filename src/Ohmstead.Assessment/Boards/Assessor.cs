@@ -61,7 +61,7 @@ public sealed class Assessor
             readings,
             [.. points.Values],
             read.Proofs(),
-            AnsweredFinding.Collect(visits, timeline, parts),
+            AnsweredFinding.Collect(visits, timeline, parts, PictureTubes.Among([.. board.Hazards, .. design?.Hazards ?? []])),
             BoardHazards.Collect(board, design, visits, timeline, places),
             timeline.LastWork
         )

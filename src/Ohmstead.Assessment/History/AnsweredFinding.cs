@@ -34,8 +34,11 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     /// <summary>How much it matters: as written, or more where its words are never little (<see cref="FindingWeight"/>).</summary>
     public ObservedSeverity Weight { get; init; } = Finding.Severity.Value;
 
-    /// <summary>What sort of trouble it is.</summary>
-    internal Trouble Trouble => Troubles.Find(Finding, Part);
+    /// <summary>Whether it is glass that may break inwards: of a picture tube, chipped or cracked.</summary>
+    internal bool MayBreakInwards { get; init; }
+
+    /// <summary>What sort of trouble it is. Nothing makes broken glass whole.</summary>
+    internal Trouble Trouble => MayBreakInwards ? Trouble.SpentPart : Troubles.Find(Finding, Part);
 
     /// <summary>
     /// All findings of a board, oldest first. Work answers a finding at its own part or place, or at the place it names under 'clears',
@@ -45,7 +48,8 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
     internal static ImmutableArray<AnsweredFinding> Collect(
         ImmutableArray<BenchVisit> visits,
         Timeline timeline,
-        IReadOnlyDictionary<string, Part> parts
+        IReadOnlyDictionary<string, Part> parts,
+        PictureTubes tubes
     )
     {
         var found = new List<AnsweredFinding>();
@@ -55,9 +59,16 @@ public sealed record AnsweredFinding(BenchVisit Visit, Moment At, Observation Fi
             foreach (var finding in visits[order].Found)
             {
                 var part = parts.GetValueOrDefault(finding.At.Value);
+                var weight = FindingWeight.Weigh(finding, part, tubes);
                 OpenAt(open, finding.At.Value).Add(found.Count);
                 found.Add(
-                    new(visits[order], Moment.At(order, finding.Spot), finding, part) { Weight = FindingWeight.Weigh(finding, part) }
+                    new(visits[order], Moment.At(order, finding.Spot), finding, part)
+                    {
+                        Weight = weight,
+                        MayBreakInwards =
+                            weight == ObservedSeverity.Safety
+                            && FindingWeight.MayBreakInwards(finding.What.Value, finding.At.Value, part, tubes),
+                    }
                 );
             }
 

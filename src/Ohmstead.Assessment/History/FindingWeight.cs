@@ -54,6 +54,9 @@ internal static class FindingWeight
     private static readonly string[] Hot = ["HOT"];
     private static readonly string[] SpentAlways = [.. SpentLittle, "CRAZ"];
     private static readonly string[] Cracked = ["CRACKED", "CRACKS", "CRACK ", "SPLIT", "SHATTER"];
+    private static readonly string[] PictureTube = ["PICTURE TUBE", "CATHODE RAY", "CATHODE-RAY", "CRT"];
+    private static readonly string[] Glass = ["GLASS", "NECK", "FACEPLATE", "ENVELOPE", "BULB"];
+    private static readonly string[] Chipped = [.. Cracked, "CHIP", "GOUGE", "BROKEN", "DEEP SCRATCH", "HIT", "STRUCK"];
     private static readonly string[] Suppressing = ["SUPPRESS", "X1", "X2", "Y1", "Y2"];
     private static readonly string[] Leaking = ["LEAK", "SEEP", "OOZ", "WEEP"];
     private static readonly string[] Crust = ["CRUST"];
@@ -111,7 +114,7 @@ internal static class FindingWeight
             .. Miswired,
             .. Insulation,
             .. Hot,
-            .. Cracked,
+            .. Chipped,
             .. Troubles.Live,
             .. Leaking,
             .. Crust,
@@ -126,15 +129,17 @@ internal static class FindingWeight
     /// <summary>How much a finding matters.</summary>
     /// <param name="finding">The finding.</param>
     /// <param name="part">The part that it was seen at, or null when its place is none.</param>
-    internal static ObservedSeverity Weigh(Observation finding, Part? part) =>
-        Weigh(finding.At.Value, finding.What.Value, finding.Severity.Value, part);
+    /// <param name="tubes">Where the board has picture tubes.</param>
+    internal static ObservedSeverity Weigh(Observation finding, Part? part, PictureTubes tubes) =>
+        Weigh(finding.At.Value, finding.What.Value, finding.Severity.Value, part, tubes);
 
     /// <summary>How much words matter, wherever they were written.</summary>
     /// <param name="at">What they are about.</param>
     /// <param name="what">The words.</param>
     /// <param name="written">How much they were said to matter.</param>
     /// <param name="part">The part, or null when it is none.</param>
-    internal static ObservedSeverity Weigh(string at, string what, ObservedSeverity written, Part? part)
+    /// <param name="tubes">Where the board has picture tubes.</param>
+    internal static ObservedSeverity Weigh(string at, string what, ObservedSeverity written, Part? part, PictureTubes tubes)
     {
         // Nearly all findings speak of nothing of the kind.
         if (
@@ -146,7 +151,7 @@ internal static class FindingWeight
         }
 
         var (words, place) = (what.ToUpperInvariant(), at.ToUpperInvariant());
-        return CanHurt(words, place, part?.Values) ? ObservedSeverity.Safety
+        return CanHurt(words, place, part?.Values) || MayBreakInwards(words, at, part, tubes) ? ObservedSeverity.Safety
             : written is ObservedSeverity.Minor or ObservedSeverity.Note && IsNeverLittle(words, part?.Values.Kind.Value)
                 ? ObservedSeverity.Major
             : written;
@@ -182,6 +187,23 @@ internal static class FindingWeight
                 Says(words, SpentAlways)
                 || (Says(words, Cracked) && !Troubles.Speaks(words, Troubles.Copper) && !Troubles.Speaks(words, Troubles.Joints))
             );
+    }
+
+    /// <summary>Whether words tell of glass that may break inwards and be thrown: that of a picture tube, chipped or cracked. Where nobody
+    /// says what sort of display it is, or where on the board the tube sits, broken glass counts as that.</summary>
+    internal static bool MayBreakInwards(string words, string at, Part? part, PictureTubes tubes)
+    {
+        var said = words.ToUpperInvariant();
+        if (!Says(said, Chipped))
+        {
+            return false;
+        }
+
+        var mayBeOne = part is null ? tubes.IsAny : part.Values.Kind.Value == PartKinds.Display;
+        return tubes.SitsAt(at)
+            || Troubles.Speaks(said, PictureTube)
+            || Troubles.Speaks(at.ToUpperInvariant(), PictureTube)
+            || (mayBeOne && Troubles.Speaks(said, Glass));
     }
 
     /// <summary>Whether a place that no list has is a fuse by its name: F and a number, or the word.</summary>

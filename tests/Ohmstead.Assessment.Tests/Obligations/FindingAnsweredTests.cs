@@ -63,6 +63,49 @@ public sealed class FindingAnsweredTests
             )
             .Open("T1", BoardState.MakeSafe, "bare mains wire", "make it safe, and record the work there");
 
+    private const string KeepAway = "keep away from it, and leave it to somebody licensed to judge and handle the tube";
+
+    // A picture tube breaks inwards and throws its glass; common practice, and licensed practice comes first.
+    [Theory]
+    [InlineData("chip in the glass at the rim, a fine line from it", "hazards:\n  - { hazard: picture tube, at: V1 }\n")]
+    [InlineData("chip at the rim", "hazards:\n  - { hazard: picture tube, at: V1 }\n")]
+    [InlineData("cracked glass beside it", "hazards:\n  - { hazard: picture tube }\n")]
+    [InlineData("the picture tube was hit by the lid", "")]
+    [InlineData("glass shattered", "parts:\n  - { ref: V1, kind: display }\n")]
+    public void Chipped_glass_of_a_picture_tube_must_be_made_safe(string what, string record) =>
+        Glass(what, record).Open("V1", BoardState.MakeSafe, $"{what} (written as minor, which that never is)", KeepAway);
+
+    [Theory]
+    [InlineData("no chip, glass sound", "hazards:\n  - { hazard: picture tube, at: V1 }\n")]
+    [InlineData("dust on the glass", "hazards:\n  - { hazard: picture tube, at: V1 }\n")]
+    [InlineData("one segment broken", "parts:\n  - { ref: V1, kind: display }\n")]
+    [InlineData("cracked glass", "parts:\n  - { ref: V1, kind: diode }\nhazards:\n  - { hazard: picture tube, at: V2 }\n")]
+    [InlineData("cracked glass", "")]
+    public void Sound_glass_and_other_glass_need_not(string what, string record) => Glass(what, record).AsksNothing("V1");
+
+    [Theory]
+    [InlineData("made safe", true)]
+    [InlineData("repaired", true)]
+    [InlineData("removed", false)]
+    [InlineData("replaced", false)]
+    public void Nothing_but_another_tube_or_none_answers_chipped_glass(string did, bool isOpen) =>
+        Assert.Equal(
+            isOpen,
+            Glass("chip at the rim", "hazards:\n  - { hazard: picture tube, at: V1 }\n", $"    work:\n      - {{ at: V1, did: {did} }}\n")
+                .IsOpen("V1")
+        );
+
+    [Fact]
+    public void Chipped_glass_of_a_picture_tube_counts_on_a_board_that_is_taken_as_told() =>
+        Glass("chip at the rim", "told_before: 2026-06-01\nhazards:\n  - { hazard: picture tube, at: V1 }\n")
+            .Open("V1", BoardState.MakeSafe, "chip at the rim (written as minor, which that never is)", KeepAway);
+
+    private static ObligedBoard Glass(string what, string record, string then = "") =>
+        new(
+            "finding-answered",
+            $"{record}bench:\n  - date: 2026-03-14\n    found:\n      - {{ at: V1, what: \"{what}\", severity: minor }}\n{then}"
+        );
+
     [Fact]
     public void A_live_chassis_that_was_repaired_and_not_tested_is_still_live() =>
         Board(Live, "work", "{ at: chassis, did: repaired }")

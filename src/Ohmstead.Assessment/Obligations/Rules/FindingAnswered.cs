@@ -26,6 +26,7 @@ public sealed class FindingAnswered : IObligationRule
     // What a note of a reading tells of the part that still sits there was seen as well.
     private IEnumerable<Obligation> Noted(BoardUnderObligation board)
     {
+        var tubes = PictureTubes.Among(board.Board.Hazards.Select(hazard => hazard.Hazard));
         foreach (var place in board.Board.Places)
         {
             if (place.IsEmpty)
@@ -37,7 +38,7 @@ public sealed class FindingAnswered : IObligationRule
             {
                 if (
                     reading is { Reading.Note: { } note, Place: { } part, IsNew: false }
-                    && FindingWeight.Weigh(part.Ref.Value, note.Value, ObservedSeverity.Note, part)
+                    && FindingWeight.Weigh(part.Ref.Value, note.Value, ObservedSeverity.Note, part, tubes)
                         is var weight
                             and not ObservedSeverity.Note
                     && !(
@@ -66,7 +67,7 @@ public sealed class FindingAnswered : IObligationRule
             if (
                 proof.Proof.Note is { } note
                 && proof.At > board.Board.LastWorkAt
-                && FindingWeight.Weigh(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null)
+                && FindingWeight.Weigh(proof.Proof.Point.Value, note.Value, ObservedSeverity.Note, null, tubes)
                     is var weight
                         and not ObservedSeverity.Note
             )
@@ -96,8 +97,12 @@ public sealed class FindingAnswered : IObligationRule
                     isSafety ? BoardState.MakeSafe : BoardState.FaultStands,
                     at,
                     finding.InVain is { } vain ? $"{what}; '{vain.Did.Text}' does not answer that" : what,
-                    isSafety ? "make it safe, and record the work there" : "answer it by work or by a decision with a reason",
-                    isSafety ? $"make {at} safe" : $"answer what was found at {at}, by work or by a decision with a reason"
+                    finding.MayBreakInwards ? "keep away from it, and leave it to somebody licensed to judge and handle the tube"
+                        : isSafety ? "make it safe, and record the work there"
+                        : "answer it by work or by a decision with a reason",
+                    finding.MayBreakInwards ? $"keep away from {at} until somebody licensed has judged the tube"
+                        : isSafety ? $"make {at} safe"
+                        : $"answer what was found at {at}, by work or by a decision with a reason"
                 );
             }
             else if (
