@@ -70,16 +70,30 @@ public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly 
     private static ImmutableArray<Obligation> Obligations(BoardUnderObligation board, DateOnly? told)
     {
         var obligations = ImmutableArray.CreateBuilder<Obligation>();
+        var (quieted, asTold) = (new List<Obligation>(), -1);
         foreach (var rule in ObligationCatalogue.All)
         {
             foreach (var obligation in rule.Ask(board))
             {
-                obligations.Add(
-                    told is { } day && obligation.Standing == ObligationStanding.Open && !rule.CountsAsTold(board, obligation)
-                        ? NotMerelyTold.Quieted(obligation, day)
-                        : obligation
-                );
+                if (obligation is { Standing: ObligationStanding.Open, State: BoardState.AsTold })
+                {
+                    asTold = obligations.Count;
+                }
+
+                if (told is not { } day || obligation.Standing != ObligationStanding.Open || rule.CountsAsTold(board, obligation))
+                {
+                    obligations.Add(obligation);
+                    continue;
+                }
+
+                quieted.Add(obligation);
+                obligations.Add(NotMerelyTold.Quieted(obligation, day));
             }
+        }
+
+        if (told is { } before && asTold >= 0)
+        {
+            obligations[asTold] = NotMerelyTold.Open(before, quieted);
         }
 
         return obligations.DrainToImmutable();

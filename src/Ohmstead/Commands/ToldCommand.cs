@@ -26,6 +26,10 @@ internal sealed class ToldCommand(Terminal terminal)
         DefaultValueFactory = _ => null,
     };
     private readonly Option<bool> trial = new("--trial") { Description = "Show what would be written, and write nothing." };
+    private readonly Option<bool> sure = new("--sure")
+    {
+        Description = "Write it though it asks for faults no more that stand today: each was named, and read.",
+    };
     private readonly SharedOptions shared = new();
 
     public Command Build()
@@ -35,13 +39,14 @@ internal sealed class ToldCommand(Terminal terminal)
             """
             Take what was done before a day as it was told: for old history that nobody can measure any more.
             A board with no visit since asks for nothing but what can hurt, and proves nothing; old readings stay as history. A day of the
-            board's own goes before that of the collection, and a day that is entered again takes the place of the one before.
+            board's own goes before that of the collection, and a day that is entered again takes the place of the one before. Faults that
+            stand today and would be asked for no more are named, and nothing is written without --sure.
 
             Examples:
               ohmstead told 2020-01-01
               ohmstead told 2024-06-30 SP-0019
             """,
-            [day, number, shared.Folder, shared.AsOf, trial]
+            [day, number, shared.Folder, shared.AsOf, trial, sure]
         );
         command.SetAction(parsed =>
             shared.Read(parsed, terminal.Error, writes: true) is not { } run ? ExitCode.Usage
@@ -56,7 +61,14 @@ internal sealed class ToldCommand(Terminal terminal)
     private int OfBoard(ParseResult parsed, RunOptions run, string board, string text) =>
         BoardFinder.Find(parsed.GetValue(shared.Folder)!, board, run, terminal.Error) is { } found
             ? new BenchEntry(terminal, run).Change(found, isSure: false, parsed.GetValue(trial), editor =>
-                (editor.Put(FileShapes.Board, Key, text), $"{Key}: {text}")
+                (
+                    new QuietedFaults(terminal, run, found.Files).Ask(
+                        found.Board.Board.Path,
+                        editor.Put(FileShapes.Board, Key, text),
+                        parsed.GetValue(sure)
+                    ),
+                    $"{Key}: {text}"
+                )
             )
             : ExitCode.Usage;
 
@@ -64,7 +76,14 @@ internal sealed class ToldCommand(Terminal terminal)
         SharedOptions.Open(parsed.GetValue(shared.Folder)!, terminal.Error) is not { } files ? ExitCode.Usage
         : files.Named(CollectionFile) is null ? Wrong($"there is no {CollectionFile} here; write told {text} BOARD for one board")
         : new SharedFileEntry(terminal, run, files, CollectionFile, string.Empty).Change(isSure: false, parsed.GetValue(trial), editor =>
-            (editor.Put(FileShapes.Collection, Key, text), $"{Key}: {text}")
+            (
+                new QuietedFaults(terminal, run, files).Ask(
+                    CollectionFile,
+                    editor.Put(FileShapes.Collection, Key, text),
+                    parsed.GetValue(sure)
+                ),
+                $"{Key}: {text}"
+            )
         );
 
     private int Wrong(string why)

@@ -29,9 +29,34 @@ public sealed class NotMerelyToldTests
         new ObligedBoard("not-merely-told", $"told_before: 2026-06-01\n{Old}").Open(
             null,
             BoardState.AsTold,
+            "what was done before 2026-06-01 is taken as it was told, and nobody has looked since; a fault told then still stands at C1",
+            "look at it before power is applied; from its first visit on it is judged in full"
+        );
+
+    [Fact]
+    public void Where_nothing_was_wrong_nothing_more_is_said() =>
+        new ObligedBoard("not-merely-told", $"told_before: 2026-06-01\n{Old.Replace("60 nF", "99 nF", StringComparison.Ordinal)}").Open(
+            null,
+            BoardState.AsTold,
             "what was done before 2026-06-01 is taken as it was told, and nobody has looked since",
             "look at it before power is applied; from its first visit on it is judged in full"
         );
+
+    [Fact]
+    public void Five_places_are_named_and_the_rest_are_counted()
+    {
+        var found = string.Join(
+            '\n',
+            Enumerable.Range(1, 7).Select(at => $"      - {{ at: Q{at}, what: collector pad lifted, severity: major }}")
+        );
+        new ObligedBoard("not-merely-told", $"told_before: 2026-06-01\nbench:\n  - date: 2019-03-14\n    found:\n{found}").Open(
+            null,
+            BoardState.AsTold,
+            "what was done before 2026-06-01 is taken as it was told, and nobody has looked since; a fault told then still stands at Q1, Q2, "
+                + "Q3, Q4, Q5 and 2 more",
+            "look at it before power is applied; from its first visit on it is judged in full"
+        );
+    }
 
     [Fact]
     public void What_was_wrong_then_is_still_told_and_asked_for_no_more()
