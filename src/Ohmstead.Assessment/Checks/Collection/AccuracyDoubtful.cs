@@ -7,7 +7,7 @@ using Ohmstead.Records.Text;
 namespace Ohmstead.Assessment.Checks.Collection;
 
 /// <summary>What an instrument is said to be good for cannot be what its handbook says: half of it is missing, or it is more than half of
-/// the reading, or less than nothing.</summary>
+/// the reading, or less than nothing, or finer than any instrument of a bench.</summary>
 public sealed class AccuracyDoubtful : ICollectionCheck
 {
     // No instrument of a bench is off by more than half of what it shows; 5 written for 5 % is five times the reading.
@@ -15,6 +15,9 @@ public sealed class AccuracyDoubtful : ICollectionCheck
 
     // A share of 2 % and more that is written without its sign is nearly always a percentage of which the sign is missing.
     private const decimal MostWithoutSign = 0.02m;
+
+    // The finest meter of a bench, of eight and a half digits, is told to some millionths of its reading. Common practice, from memory.
+    private const decimal LeastOfReading = 0.000001m;
 
     /// <inheritdoc/>
     public CheckDescription Description { get; } =
@@ -45,7 +48,7 @@ public sealed class AccuracyDoubtful : ICollectionCheck
 
     private static IEnumerable<(Spot Spot, string Message, string Next)> Doubts(Accuracy accuracy)
     {
-        if (Half(accuracy) is { } half)
+        if ((Half(accuracy) ?? TooFine(accuracy)) is { } half)
         {
             yield return half;
         }
@@ -84,7 +87,42 @@ public sealed class AccuracyDoubtful : ICollectionCheck
         }
     }
 
-    // What is missing of how far it may be off. Noughts count as little as what is not written: with them alone a reading would decide as
+    // Together they are less than any instrument of a bench can be off by: as good as exact, and none is. Where nobody says up to which
+    // reading it holds, steps and fixed parts count against the finest that is known of the quantity.
+    private static (Spot Spot, string Message, string Next)? TooFine(Accuracy accuracy)
+    {
+        if (accuracy.Error is { Value.Value: >= LeastOfReading or < 0m })
+        {
+            return null;
+        }
+
+        var apart = (accuracy.Digits?.Value ?? 0) * (accuracy.Step?.Value.Value ?? 0m) + (accuracy.Fixed?.Value.Value ?? 0m);
+        var least = accuracy.UpTo is { Value.Value: > 0m } top ? top.Value.Value * LeastOfReading : FinestStep(accuracy.Measures.Value);
+        return apart < 0m || (apart > 0m && apart >= least)
+            ? null
+            : (
+                accuracy.Spot,
+                $"its {accuracy.Measures.Text} is said to be off by less than a millionth, and no instrument of a bench is that good",
+                "write error, digits with step, or fixed, as its handbook says; where that is lost, leave this item out"
+            );
+    }
+
+    // The last digit of the finest instruments, in the base unit; common practice, from memory. Zero where none is known.
+    private static decimal FinestStep(Measured measured) =>
+        measured switch
+        {
+            Measured.Capacitance => 1e-17m,
+            Measured.Inductance => 1e-10m,
+            Measured.Resistance or Measured.Esr => 1e-8m,
+            Measured.Voltage or Measured.ForwardVoltage or Measured.Ripple => 1e-9m,
+            Measured.Current or Measured.Leakage => 1e-16m,
+            Measured.Temperature => 1e-4m,
+            Measured.LossFactor => 1e-7m,
+            Measured.Insulation or Measured.Frequency or Measured.Gain or Measured.VoltageLoss or Measured.Hours => 0m,
+            _ => throw new ArgumentOutOfRangeException(nameof(measured), measured, null),
+        };
+
+    // What is missing of how far it may be off. A zero counts as little as what is not written: with zeros alone a reading would decide as
     // if its instrument were exact, which none is.
     private static (Spot Spot, string Message, string Next)? Half(Accuracy accuracy)
     {
