@@ -52,8 +52,14 @@ public static class BoardComparer
         Func<T, (string? Place, string Told)> tell
     )
     {
-        var before = was.Select(tell).CountBy(one => one).ToDictionary();
-        var after = now.Select(tell).CountBy(one => one).ToDictionary();
+        var (told, tells) = (was.Select(tell).ToArray(), now.Select(tell).ToArray());
+        if (told.AsSpan().SequenceEqual(tells))
+        {
+            return;
+        }
+
+        var before = told.CountBy(one => one).ToDictionary();
+        var after = tells.CountBy(one => one).ToDictionary();
         foreach (var (one, count) in before.Where(pair => pair.Value > after.GetValueOrDefault(pair.Key)))
         {
             changes.AddRange(Enumerable.Repeat(Listed(one, isNew: false), count - after.GetValueOrDefault(one)));

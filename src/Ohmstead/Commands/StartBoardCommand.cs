@@ -97,7 +97,7 @@ internal sealed class StartBoardCommand(Terminal terminal)
         var (known, fault) = Design(parsed.GetValue(design), files, run);
         fault ??= NameRules.Fault(wanted) is { } problem
             ? $"'{wanted}' cannot be the number of a board: {problem}"
-            : KnownBoards.TakenAndFree(wanted, boards);
+            : KnownBoards.TakenAndFree(wanted, boards, []);
         if ((fault, parsed.GetValue(name) ?? known?.Title.Value) is not (null, { } title))
         {
             terminal.Error.WriteLine(

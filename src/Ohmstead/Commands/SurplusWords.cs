@@ -134,6 +134,11 @@ internal sealed class SurplusWords(ParseResult parsed, IReadOnlyList<string> wor
             return surplus.Length == 0 ? null : $"{command.Name} takes no '{surplus[0]}'; leave it out";
         }
 
+        if (OfAnAccuracy(surplus) is { } accuracy)
+        {
+            return accuracy;
+        }
+
         string[] meant = [.. Meant(said.Length - command.Arguments.Count)];
         var curly = said.FirstOrDefault(word => Curly.Contains(word[0], StringComparison.Ordinal));
         return meant.Length == 0
@@ -143,6 +148,16 @@ internal sealed class SurplusWords(ParseResult parsed, IReadOnlyList<string> wor
                     ? $"{command.Name} takes {Names}, and words that belong together stand in quotes; write "
                     : $"a shell knows no quotes but \" and ', so '{curly}' is a word by itself; write "
             ) + string.Join(" or ", meant);
+    }
+
+    // What an instrument is good for is told by an option: voltage error=5% is no description.
+    private string? OfAnAccuracy(string[] surplus)
+    {
+        var first = Array.FindIndex(said, word => word.Contains('=', StringComparison.Ordinal));
+        return first < 1 || !surplus.Contains(said[first]) || Named("--accuracy") is null
+            ? null
+            : $"'{said[first]}' is of what it is good for, which stands behind --accuracy; write --accuracy "
+                + Quoted([.. said.Skip(first - 1)]);
     }
 
     // Each argument in turn takes the words that are too many, where the others then have a word of theirs.

@@ -38,10 +38,13 @@ internal static class KnownBoards
     }
 
     /// <summary>The same, with the next number that is free.</summary>
-    public static string? TakenAndFree(string number, IReadOnlyList<KnownBoard> boards) =>
+    /// <param name="number">The number.</param>
+    /// <param name="boards">The boards.</param>
+    /// <param name="former">Numbers that boards had before, as far as they are known: none is given twice.</param>
+    public static string? TakenAndFree(string number, IReadOnlyList<KnownBoard> boards, IReadOnlyList<string> former) =>
         Taken(number, boards) is not { } taken ? null
         : taken.StartsWith($"{number} is taken: ", StringComparison.Ordinal)
-        && NextName.Behind(number, boards.Select(board => board.Number)) is { } free
+        && NextName.Behind(number, boards.Select(board => board.Number).Concat(former)) is { } free
             ? $"{taken}; free is {free}"
         : taken;
 

@@ -162,7 +162,9 @@ internal sealed class Renumbering(Terminal terminal, CollectionFolder files, Run
         [
             .. KnownBoards.In(files).Select(board => board.Path == known[0].Path ? new KnownBoard(number, $"{number}.md") : board),
         ];
-        return number == becomes ? $"{number} is its number already" : KnownBoards.TakenAndFree(becomes, taken);
+        return number == becomes
+            ? $"{number} is its number already"
+            : KnownBoards.TakenAndFree(becomes, taken, [.. told.Boards.SelectMany(board => board.Formerly).Select(one => one.Value)]);
     }
 
     private string? Fault(PathMove move) => NameFault(move.To) ?? PhotographMoves.Fault(files.Root, move);

@@ -52,8 +52,8 @@ public sealed class NotMerelyToldTests
         new ObligedBoard("not-merely-told", $"told_before: 2026-06-01\nbench:\n  - date: 2019-03-14\n    found:\n{found}").Open(
             null,
             BoardState.AsTold,
-            "what was done before 2026-06-01 is taken as it was told, and nobody has looked since; a fault told then still stands at Q1, Q2, "
-                + "Q3, Q4, Q5 and 2 more",
+            "what was done before 2026-06-01 is taken as it was told, and nobody has looked since; a fault told then still stands "
+                + "at Q1, Q2, Q3, Q4, Q5 and 2 more",
             "look at it before power is applied; from its first visit on it is judged in full"
         );
     }

@@ -104,6 +104,18 @@ public sealed class RenumberCommandTests
         }
     }
 
+    [Fact]
+    public void A_number_that_a_board_had_before_is_not_offered_as_free()
+    {
+        using var copy = CollectionCopy.Make();
+        Assert.Equal(0, Renumber(copy, "SP-0009", "SP-0021").Exit);
+        Assert.Equal(0, Renumber(copy, "SP-0021", "SP-0009X1").Exit);
+        Assert.Equal(
+            (2, "SP-0010 is taken: boards/SP-0010.md; free is SP-0022\n"),
+            Renumber(copy, "SP-0011", "SP-0010") is var run ? (run.Exit, run.Error) : default
+        );
+    }
+
     [Theory]
     [InlineData("SP-0010 is taken: boards/SP-0010.md", "SP-0009", "SP-0010")]
     [InlineData("sp-0010 is taken but for its capitals: boards/SP-0010.md", "SP-0009", "sp-0010")]
