@@ -37,6 +37,37 @@ public sealed class ComfortTests(ReportFixture report)
     }
 
     [Fact]
+    public async Task Two_photographs_of_a_place_are_laid_over_each_other_as_far_as_a_slider_says()
+    {
+        var pair = report.Boards.Single(page => page.Name == "boards/SP-0007.html");
+        await using var view = await report.ViewAsync(scripts: true);
+        await view.OpenAsync(pair);
+        await view.Page.GetByText("One over the other").ClickAsync();
+        var slider = view.Page.GetByRole(AriaRole.Slider);
+        async Task<string> Cut() =>
+            await view.Page.Locator("[data-over] img").Nth(1).EvaluateAsync<string>("one => getComputedStyle(one).clipPath");
+        Assert.Equal("inset(0px 0px 0px 50%)", await Cut());
+        await slider.PressAsync("Home");
+        Assert.Equal("inset(0px)", (await Cut()).Replace("inset(0px 0px 0px 0%)", "inset(0px)", StringComparison.Ordinal));
+        await slider.PressAsync("End");
+        Assert.Equal("inset(0px 0px 0px 100%)", await Cut());
+        Complaint.None(await Axe.BrokenAsync(view, pair, new(ColorScheme.Light, 1280)));
+        // On paper, and without the script, they stand side by side.
+        await view.Page.EmulateMediaAsync(new() { Media = Media.Print });
+        await Assertions.Expect(view.Page.Locator("[data-over]")).ToBeHiddenAsync();
+        Assert.Equal(2, await view.Page.Locator(".pair img:visible").CountAsync());
+    }
+
+    [Fact]
+    public async Task Without_scripts_two_photographs_stand_side_by_side_and_there_is_no_slider()
+    {
+        await using var view = await report.ViewAsync();
+        await view.OpenAsync(report.Boards.Single(page => page.Name == "boards/SP-0007.html"));
+        Assert.Equal(0, await view.Page.GetByRole(AriaRole.Slider).CountAsync());
+        Assert.Equal(2, await view.Page.Locator(".pair img:visible").CountAsync());
+    }
+
+    [Fact]
     public async Task Without_scripts_there_is_no_button_that_does_nothing()
     {
         await using var view = await report.ViewAsync();

@@ -7,7 +7,7 @@ namespace Ohmstead.Assessment.Families;
 /// <summary>The ages at failure of families in words, the same in the terminal and on the pages.</summary>
 public static class FamilyAges
 {
-    /// <summary>A share smaller than this is not told: it would read as nought.</summary>
+    /// <summary>A share smaller than this is not told: it would read as zero.</summary>
     public const double LeastShown = 0.0005;
 
     /// <summary>The families whose ages at failure can be told. A wider family that holds nothing beside a narrower one is left
@@ -22,6 +22,18 @@ public static class FamilyAges
         Without(families, (narrower, family) =>
             narrower.Parts == family.Parts && narrower.Measured == family.Measured && narrower.FailedInCircuit == family.FailedInCircuit
         );
+
+    /// <summary>Whether the ages of a family say little: all that failed did so within one range of ages, and no life can be told.</summary>
+    public static bool SaysLittle(FamilyStatistics family) =>
+        !family.Ages.Life.Is(out _, out _)
+        && family.Ages.Steps.Is(out var steps, out _)
+        && steps.Masses.Count(mass => mass.Probability >= LeastShown && !double.IsInfinity(mass.By)) < 2;
+
+    /// <summary>How many families say little, in words.</summary>
+    public static string Little(int count) =>
+        count == 1
+            ? "one family of which no more is known than by when some had failed"
+            : string.Create(CultureInfo.InvariantCulture, $"{count} families of which no more is known than by when some had failed");
 
     /// <summary>How many were observed, how many of them failed, and how little is known of when.</summary>
     public static string Counts(FamilyStatistics family) =>

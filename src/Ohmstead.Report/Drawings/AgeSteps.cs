@@ -13,9 +13,10 @@ internal static class AgeSteps
 {
     private const decimal Left = 44m;
     private const decimal Right = 352m;
-    private const decimal Top = 8m;
-    private const decimal Bottom = 112m;
-    private const decimal BaseLine = 128m;
+    private const decimal Top = 24m;
+    private const decimal Bottom = 128m;
+    private const decimal BaseLine = 144m;
+    private const decimal NameLine = 160m;
 
     /// <summary>Writes the drawing; nothing where no age is known.</summary>
     public static void Write(HtmlWriter html, FamilyStatistics family, IntervalCensoredEstimate estimate)
@@ -29,7 +30,7 @@ internal static class AgeSteps
         var across = ValueScale.For([0m, (decimal)last], Left, Right);
         using var drawing = Plot.Open(
             html,
-            "0 0 360 134",
+            "0 0 360 166",
             $"{family.Name.Text}: share failed by age",
             Words(estimate, family.Ages.Life.Is(out _, out _))
         );
@@ -42,7 +43,26 @@ internal static class AgeSteps
         }
     }
 
-    /// <summary>Where a share stands, nought at the bottom.</summary>
+    /// <summary>Writes what the strokes of the drawings mean, once for all of them.</summary>
+    public static void WriteKey(HtmlWriter html)
+    {
+        const decimal middle = 10m;
+        using var drawing = Plot.Open(
+            html,
+            "0 0 360 62",
+            "Key of the drawings by age",
+            "A line: the share failed, where it is known. A filled room: parts failed within these ages, and nobody saw when. A dotted "
+                + "curve: the Weibull life."
+        );
+        Plot.Strokes(html, string.Create(CultureInfo.InvariantCulture, $"M0 {middle}h36"));
+        Plot.Label(html, 46m, middle + 4m, "share failed, where it is known");
+        Plot.Room(html, 0m, 24m, 36m, 36m);
+        Plot.Label(html, 46m, 34m, "failed within these ages; nobody saw when");
+        Plot.Strokes(html, "M0 56C14 54 24 50 36 46", ClassName.Dotted);
+        Plot.Label(html, 46m, 56m, "Weibull life, where one can be told");
+    }
+
+    /// <summary>Where a share stands, zero at the bottom.</summary>
     public static decimal Up(double share) => StripScale.Short(Bottom - ((Bottom - Top) * (decimal)Math.Clamp(share, 0, 1)));
 
     private static string Steps(HtmlWriter html, IntervalCensoredEstimate estimate, ValueScale across)
@@ -87,15 +107,11 @@ internal static class AgeSteps
         Plot.LabelBefore(html, Left - (2m * half), Up(0.5) + half, "50 %");
         foreach (var tick in across.Ticks)
         {
-            Plot.Label(
-                html,
-                across.At(tick) - half,
-                BaseLine,
-                tick == across.Ticks[^1]
-                    ? string.Create(CultureInfo.InvariantCulture, $"{tick} years")
-                    : tick.ToString(CultureInfo.InvariantCulture)
-            );
+            Plot.Label(html, across.At(tick) - half, BaseLine, tick.ToString(CultureInfo.InvariantCulture));
         }
+
+        Plot.Label(html, 0m, Top - 12m, "share failed");
+        Plot.LabelBefore(html, Right, NameLine, "age in years");
     }
 
     private static void Curve(HtmlWriter html, Weibull life, ValueScale across)

@@ -30,9 +30,25 @@ internal static class AgesSection
         using var section = Section.Open(html, "ages", "Ages at failure", "as far as looks can tell");
         html.Open(Tag.P).Text(FamilyWords.AgeFrom);
         FamilyStatistics[] told = [.. FamilyAges.WorthTelling(families)];
-        foreach (var family in told.Take(MostFamilies))
+        if (told.Length > 0)
+        {
+            AgeSteps.WriteKey(html);
+        }
+
+        var here = told.Take(MostFamilies).ToLookup(FamilyAges.SaysLittle);
+        foreach (var family in here[false])
         {
             One(html, family);
+        }
+
+        if (here[true].Any())
+        {
+            using var fold = html.Open(Tag.Details);
+            html.Open(Tag.Summary).Text(FamilyAges.Little(here[true].Count()));
+            foreach (var family in here[true])
+            {
+                One(html, family);
+            }
         }
 
         if (told.Length > MostFamilies)

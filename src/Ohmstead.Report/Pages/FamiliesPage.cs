@@ -33,26 +33,24 @@ public static class FamiliesPage
         AgesSection.WriteRest(files, context, families);
     }
 
-    private static LongTable<FamilyStatistics> OfShares { get; } =
+    private static Ledger<FamilyStatistics> Table { get; } =
         new(
-            "families-all",
-            "Families",
-            "the largest share first; no share of fewer than five parts",
-            new(
-                new("Family", family => family.Name.Text),
-                new("Parts", family => family.Parts),
-                new("Measured", family => family.Measured),
-                new("Boards", family => family.Boards),
-                new("Failed as found", family => family.FailedAsFound),
-                new("Share", Share),
-                new("Failed later", family => family.FailedLater),
-                new("In circuit", family => family.FailedInCircuit)
-            )
-            {
-                Anchor = family => ElementId.For(IdPrefix.Family, family.Name.Text),
-            },
-            90,
-            family => family.Name.Text
+            new("Family", family => family.Name.Text),
+            new("Parts", family => family.Parts),
+            new("Measured", family => family.Measured),
+            new("Boards", family => family.Boards),
+            new("Failed as found", family => family.FailedAsFound),
+            new("Share", Share),
+            new("Failed later", family => family.FailedLater),
+            new("In circuit", family => family.FailedInCircuit)
+        )
+        {
+            Anchor = family => ElementId.For(IdPrefix.Family, family.Name.Text),
+        };
+
+    private static LongTable<FamilyStatistics> OfShares { get; } =
+        new("families-all", "Families", "the largest share first; no share of fewer than five parts", Table, 90, family =>
+            family.Name.Text
         );
 
     /// <summary>The section of the collection's page that leads here.</summary>
@@ -104,7 +102,22 @@ public static class FamiliesPage
     private static void Shares(HtmlWriter html, IReadOnlyList<FamilyStatistics> families)
     {
         using var section = Section.Open(html, "shares", "Failed as found", OfShares.Remark);
-        OfShares.WriteStart(html, [.. FamilyAges.Apart(families)], MostRows);
+        FamilyStatistics[] apart = [.. FamilyAges.Apart(families)];
+        FamilyStatistics[] here = [.. apart.Take(MostRows)];
+        var told = here.Where(family => family.Share is not null).ToArray();
+        if (told.Length > 0)
+        {
+            Table.Write(html, OfShares.Heading, told);
+        }
+
+        if (here.Length > told.Length)
+        {
+            using var fold = html.Open(Tag.Details);
+            html.Open(Tag.Summary).Text(FamilyWords.TooFewMeasured(here.Length - told.Length));
+            Table.Write(html, "Families of which too few were measured", here.Where(family => family.Share is null));
+        }
+
+        OfShares.WriteRest(html, apart.Length, MostRows);
         html.Open(Tag.P, ClassName.Fine)
             .Text(
                 "Measured are originals that a reading out of circuit, or a test of function, decided about; what was too close to call "

@@ -479,6 +479,23 @@
     });
   };
 
+  // Two photographs of one place, the later one laid over the earlier as far as a slider says; without it they stand side by side.
+  const equipPair = pair => {
+    const copies = [...pair.querySelectorAll("img")].map(image => {
+      const copy = image.cloneNode();
+      copy.alt = "";
+      return copy;
+    });
+    if (copies.length !== 2) {
+      return;
+    }
+    const slider = make("input", { type: "range", min: "0", max: "100", value: "50", "aria-label": "Where the earlier photograph ends and the later one begins, in percent" });
+    const lay = () => { copies[1].style.clipPath = `inset(0 0 0 ${slider.value}%)`; };
+    slider.addEventListener("input", lay);
+    lay();
+    pair.after(make("details", { "data-over": "" }, make("summary", {}, "One over the other"), make("p", {}, "earlier ", slider, " later"), make("div", {}, ...copies)));
+  };
+
   // A link to a reading opens the fold it is, and those it lies in.
   // Asked of the address: while a page is still being loaded, nothing is the target yet.
   const aimedAt = () => {
@@ -529,6 +546,7 @@
     equipColours(trail);
     equipKeys(trail);
   }
+  document.querySelectorAll(".pair").forEach(equipPair);
   addEventListener("hashchange", apply);
   apply();
   said.textContent = "";

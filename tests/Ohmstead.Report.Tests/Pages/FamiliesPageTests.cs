@@ -26,6 +26,50 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
         });
 
     [Fact]
+    public void Families_of_which_too_few_were_measured_are_folded_and_counted()
+    {
+        var fold = Families
+            .QuerySelector("#section-shares")!
+            .Closest("section")!
+            .QuerySelectorAll("details")
+            .Single(one => one.QuerySelector("table") is not null);
+        var rows = fold.QuerySelectorAll("tr[id^=family-]");
+        Assert.Equal($"{rows.Length} families of which too few were measured to say", fold.QuerySelector("summary")!.Words());
+        Assert.All(rows, row => Assert.Equal("too few to say", row.QuerySelector("td[data-column=Share]")!.Words()));
+        Assert.All(Families.QuerySelectorAll("tr[id^=family-]").Except(rows), row =>
+            Assert.NotEqual("too few to say", row.QuerySelector("td[data-column=Share]")!.Words())
+        );
+    }
+
+    [Fact]
+    public void The_axes_are_named_and_the_key_stands_once()
+    {
+        var drawings = Families.QuerySelectorAll("#section-ages ~ * figure svg.plot, section:has(#section-ages) figure svg.plot");
+        Assert.NotEmpty(drawings);
+        Assert.All(drawings, drawing =>
+        {
+            var labels = drawing.QuerySelectorAll("text").Select(text => text.Words()).ToArray();
+            Assert.Contains("share failed", labels);
+            Assert.Contains("age in years", labels);
+        });
+        Assert.Single(Families.QuerySelectorAll("svg.plot > title"), title => title.Words() == "Key of the drawings by age");
+    }
+
+    // A family whose failures fall into one range of ages, and of which no life can be told, is folded; every other is not.
+    [Fact]
+    public void Ages_that_say_little_are_folded()
+    {
+        var figures = Families.QuerySelector("#section-ages")!.Closest("section")!.QuerySelectorAll("figure");
+        Assert.Contains(figures, figure => figure.Closest("details") is not null);
+        Assert.All(figures, figure =>
+        {
+            var ranges = figure.QuerySelectorAll("tbody tr").Count(row => !row.Words().StartsWith("not by", StringComparison.Ordinal));
+            var hasLife = figure.QuerySelector("path.dotted") is not null;
+            Assert.Equal(ranges < 2 && !hasLife, figure.Closest("details") is not null);
+        });
+    }
+
+    [Fact]
     public void Every_bar_says_in_words_what_it_draws() => Assert.All(Families.QuerySelectorAll("svg.bar"), bar =>
         {
             var words = bar.ParentElement!.QuerySelector("summary")!.Words();

@@ -26,6 +26,12 @@ public static class FamilyWords
             var share => $"{Percent(share.Share)} ({Percent(share.Low)} to {Percent(share.High)})",
         };
 
+    /// <summary>How many families are told of no share.</summary>
+    public static string TooFewMeasured(int count) =>
+        count == 1
+            ? "one family of which too few were measured to say"
+            : string.Create(CultureInfo.InvariantCulture, $"{count} families of which too few were measured to say");
+
     /// <summary>A fraction as a percentage: whole from 10 %, with one decimal below.</summary>
     public static string Percent(double fraction) =>
         (fraction * 100).ToString(fraction is >= 0.0995 or 0 ? "0" : "0.0", CultureInfo.InvariantCulture) + " %";

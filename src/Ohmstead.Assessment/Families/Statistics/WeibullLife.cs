@@ -27,7 +27,7 @@ public sealed record WeibullLife(WeibullFit Fit, ConfidenceInterval Shape, Confi
 
         if (!WeibullFit.OfCounted(parts).Is(out var fit, out var refusal))
         {
-            return Outcome<WeibullLife>.Refused($"cannot be told, {refusal}");
+            return Outcome<WeibullLife>.Refused($"cannot be told: these ages fit no such law ({refusal})");
         }
 
         return
