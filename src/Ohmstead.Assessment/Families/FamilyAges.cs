@@ -23,7 +23,8 @@ public static class FamilyAges
             narrower.Parts == family.Parts && narrower.Measured == family.Measured && narrower.FailedInCircuit == family.FailedInCircuit
         );
 
-    /// <summary>Whether the ages of a family say little: all that failed did so within one range of ages, and no life can be told.</summary>
+    /// <summary>Whether the ages of a family say little: all that failed did so within one range of ages, and no life can be
+    /// told.</summary>
     public static bool SaysLittle(FamilyStatistics family) =>
         !family.Ages.Life.Is(out _, out _)
         && family.Ages.Steps.Is(out var steps, out _)
