@@ -4,7 +4,7 @@ namespace Ohmstead;
 /// <remarks>
 /// <c>dotnet test</c> runs what needs nothing but the SDK, with few samples of each kind; <c>dotnet test -p:Tests=all</c> runs every
 /// test, as each change is held against; <c>-p:Tests=whole</c> tries besides each single moment of those that try moments, which takes
-/// hours. <c>dotnet run --project tests/Ohmstead.Tests -p:Tests=all -- -class "*FaultTests"</c> says the same to one project.
+/// hours. <c>dotnet run --project tests/Ohmstead.Machine.Tests -p:Tests=all -- -class "*FaultTests"</c> says the same to one project.
 /// </remarks>
 internal static class TestExtent
 {

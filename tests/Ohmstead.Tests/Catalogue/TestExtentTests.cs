@@ -37,15 +37,4 @@ public sealed class TestExtentTests
     [InlineData(4, int.MaxValue, "1 2 3 4")]
     public void Some_of_many_are_spread_evenly(int count, int some, string expected) =>
         Assert.Equal(expected, string.Join(' ', TestExtent.Spread(count, some)));
-
-    [Theory]
-    [InlineData(7, 1)]
-    [InlineData(7, 3)]
-    [InlineData(2, 4)]
-    [InlineData(0, 2)]
-    public void The_parts_of_a_whole_run_try_each_moment_once(int count, int parts) =>
-        Assert.Equal(
-            Enumerable.Range(1, count),
-            Enumerable.Range(1, parts).SelectMany(part => Faults.Moments.Share(count, $"{part}/{parts}")).Order()
-        );
 }

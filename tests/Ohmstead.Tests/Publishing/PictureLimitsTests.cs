@@ -1,5 +1,6 @@
 using System.Text;
 using Ohmstead.Pictures;
+using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Publishing;
 

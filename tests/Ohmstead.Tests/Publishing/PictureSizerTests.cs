@@ -1,4 +1,5 @@
 using Ohmstead.Pictures;
+using Ohmstead.Tests.Support;
 using SkiaSharp;
 
 namespace Ohmstead.Tests.Publishing;
