@@ -2,6 +2,7 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
@@ -61,25 +62,30 @@ public sealed class WaitOver : IObligationRule
             ? $"line {line.Value} of order {order.Value} has come: end the wait with a date"
         : $"see line {line.Value} of order {order.Value}";
 
-    private static string Act(BoardUnderObligation board, Wait wait) =>
-        Over(board, wait) is { } over ? $"order {wait.For.Value} again, or end the wait with a date: {wait.Order!.Value} is {over}"
-        : wait.Order is not { } order ? $"order {wait.For.Value}, or end the wait with a date"
-        : board.Workshop.Orders.GetValueOrDefault(order.Value) is not { } placed ? $"see order {order.Value} for {wait.For.Value}"
-        : wait.Line is { } line && board.Workshop.Line(order.Value, line.Value) is { } of
-            ? $"see line {line.Value} of {order.Value}, {OrderStates.Words(of.State)}, for {wait.For.Value}"
-        : $"see {order.Value}, {OrderStates.Words(OrderStates.For(placed))}, for {wait.For.Value}";
-
-    // What was lost or given up will not come, whatever the wait says.
-    private static string? Over(BoardUnderObligation board, Wait wait)
+    private static string Act(BoardUnderObligation board, Wait wait)
     {
-        if (wait.Order is not { } order || board.Workshop.Orders.GetValueOrDefault(order.Value) is not { } placed)
+        var what = wait.For.Value;
+        if (wait.Order is not { } order)
         {
-            return null;
+            return $"order {what}, or end the wait with a date";
         }
 
-        var state = wait.Line is { } line && board.Workshop.Line(order.Value, line.Value) is { } of ? of.State : OrderStates.For(placed);
-        return state is OrderState.Lost or OrderState.Cancelled ? OrderStates.Words(state) : null;
+        var (name, state) = Awaited(board, order, wait.Line);
+        return state switch
+        {
+            null => $"see order {order.Value} for {what}",
+            // What was lost or given up will not come, whatever the wait says.
+            OrderState.Lost or OrderState.Cancelled =>
+                $"order {what} again, or end the wait with a date: {order.Value} is {OrderStates.Words(state.Value)}",
+            { } known => $"see {name}, {OrderStates.Words(known)}, for {what}",
+        };
     }
+
+    // The line where one is said that is there, else the order, and how it stands; not known of an order that is not there.
+    private static (string Name, OrderState? State) Awaited(BoardUnderObligation board, Written<string> order, Written<string>? line) =>
+        line is not null && board.Workshop.Line(order.Value, line.Value) is { } of ? ($"line {line.Value} of {order.Value}", of.State)
+        : board.Workshop.Orders.GetValueOrDefault(order.Value) is { } placed ? (order.Value, OrderStates.For(placed))
+        : (order.Value, null);
 
     /// <summary>Whether a wait has ended, on a day that can be.</summary>
     internal static bool IsOver(Wait wait, DateOnly today) =>
