@@ -63,7 +63,7 @@ internal sealed class DataFiles : IDisposable
         var number = board.Board.Id.Value;
         var file = rows.Json.Buffer;
         file.Clear();
-        Text(file, $"{{\"version\":2,\"board\":{DataForm.Quoted(number)}");
+        Text(file, $"{{\"version\":3,\"board\":{DataForm.Quoted(number)}");
         var lines = new Drafted[TablesOfOneBoard.Length];
         for (var i = 0; i < lines.Length; i++)
         {

@@ -48,9 +48,9 @@ internal static class DataShapes
         new(
             "board data",
             "What the report tells of a board, for programs.",
-            "{ version: 2, board: SP-0007 }",
+            "{ version: 3, board: SP-0007 }",
             [
-                Key.Count("version", "The version of this form.", "2").Needed(),
+                Key.Count("version", "The version of this form.", "3").Needed(),
                 SharedKeys.Board,
                 .. OfEachBoard.Select(table => Key.List(table.Name, OfOneBoard(table.Row), table.Row.Description).Needed()),
             ]

@@ -10,7 +10,7 @@ namespace Ohmstead.Publishing.Tables;
 internal static class ObligationsTable
 {
     /// <summary>Its columns.</summary>
-    public static DataColumns<(string Board, Obligation Obligation)> Columns { get; } =
+    public static DataColumns<(string Board, Obligation Obligation, string? Elsewhere)> Columns { get; } =
         new(
             "obligation row",
             "Something that must be shown before a board may be switched on, and how it stands.",
@@ -47,13 +47,17 @@ internal static class ObligationsTable
             ),
             new(Key.Text("evidence", "What meets it.", "+15V proved: 15.02 V, 4 mV"), row => row.Obligation.MetBy?.Words.Text),
             new(Key.Date("day", "The day of that.", "2026-03-14"), row => Day(row.Obligation.MetBy?.Day)),
-            new(Key.Text("record", "The file in which that stands.", "boards/SP-0007.md"), row => row.Obligation.MetBy?.Path),
+            new(Key.Text("record", "The file in which that stands, where it is not the record of the board.", "stock.yaml"), row =>
+                row.Elsewhere
+            ),
             new(Key.Count("line", "Its line there.", "40"), row => row.Obligation.MetBy is { } by ? Number(by.Spot.Line) : null)
         );
 
     /// <summary>What must be shown of a board.</summary>
-    public static IEnumerable<(string Board, Obligation Obligation)> Rows(JudgedBoard board) =>
-        board.Obligations.Select(obligation => (board.Board.Id.Value, obligation));
+    public static IEnumerable<(string Board, Obligation Obligation, string? Elsewhere)> Rows(JudgedBoard board) =>
+        board.Obligations.Select(obligation =>
+            (board.Board.Id.Value, obligation, obligation.MetBy is { } by && by.Path != board.Board.Path ? by.Path : null)
+        );
 
     private static bool IsOpen(Obligation obligation) => obligation.Standing == ObligationStanding.Open;
 }
