@@ -17,6 +17,12 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
     /// <summary>The rule as it stands at the end of the working.</summary>
     public const string RuleCited = "; " + Rule;
 
+    /// <summary>What stands before the error that an instrument may have, in the working of an uncertainty.</summary>
+    public const string Opening = "U = 2 x (";
+
+    /// <summary>What stands between that error and the uncertainty.</summary>
+    public const string Closing = ") / sqrt(3) = ";
+
     /// <summary>The uncertainty of a value, or null when the instrument says nothing about this quantity.</summary>
     /// <param name="instrument">The instrument.</param>
     /// <param name="measured">What was measured.</param>
@@ -142,7 +148,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
             terms.Add(add.Text);
         }
 
-        return $"U = 2 x ({string.Join(" + ", terms)}) / sqrt(3) = "
+        return $"{Opening}{string.Join(" + ", terms)}{Closing}"
             + $"{QuantityText.Format(new Quantity(expanded, value.Dimension), 3)}{RuleCited}";
     }
 

@@ -31,14 +31,9 @@ internal static class ReadingStrip
         );
         using var strip = html.Open(Tag.Svg);
         Title(html, strip, verdict, isAlone);
-        if (BandOf(drawing.Band) is { } band)
+        if (BandOf(drawing.Band, drawing.IsDecades) is { } band)
         {
             html.Open(Tag.Use).Using(band).Close();
-        }
-
-        if (drawing.IsDecades)
-        {
-            html.Open(Tag.Use).Using(SharedShape.Decades).Close();
         }
 
         if (drawing.Before is { } earlier)
@@ -66,12 +61,10 @@ internal static class ReadingStrip
             _ => SharedShape.Alone,
         };
 
-    // For those who hear the page: what no words beside it say, and where they say all, nothing.
+    // For those who hear the page, what no words near it say: all that a strip of a verdict shows stands in its line and in its working.
     private static void Title(HtmlWriter html, Element strip, Verdict verdict, bool isAlone)
     {
-        var reading = isAlone ? verdict.Reading.Text : null;
-        var uncertainty = verdict.Uncertainty is { } band ? $"± {QuantityText.Format(band, 3)}" : null;
-        if (verdict.Exact is not null && reading is null && uncertainty is null)
+        if (verdict.Exact is not null && !isAlone)
         {
             strip.With(FixedAttribute.AriaHidden);
             return;
@@ -81,19 +74,18 @@ internal static class ReadingStrip
         using var title = html.Open(Tag.Title);
         html.Text(
             verdict.Exact is null ? "no figure, so no place on a scale"
-            : reading is null ? uncertainty
-            : uncertainty is null ? reading
-            : $"{reading} {uncertainty}"
+            : verdict.Uncertainty is { } band ? $"{verdict.Reading.Text} ± {QuantityText.Format(band, 3)}"
+            : verdict.Reading.Text
         );
     }
 
     /// <summary>The shape of the limits there are.</summary>
-    public static SharedShape? BandOf(StripBand band) =>
+    public static SharedShape? BandOf(StripBand band, bool isDecades = false) =>
         band switch
         {
             StripBand.Between => SharedShape.Between,
-            StripBand.AtMost => SharedShape.AtMost,
-            StripBand.AtLeast => SharedShape.AtLeast,
+            StripBand.AtMost => isDecades ? SharedShape.AtMostInDecades : SharedShape.AtMost,
+            StripBand.AtLeast => isDecades ? SharedShape.AtLeastInDecades : SharedShape.AtLeast,
             _ => null,
         };
 

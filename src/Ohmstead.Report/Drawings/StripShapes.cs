@@ -9,14 +9,19 @@ namespace Ohmstead.Report.Drawings;
 /// </summary>
 internal static class StripShapes
 {
+    private const string Below = "M0 2h72v10H0z";
+    private const string Above = "M24 2h72v10h-72z";
+    private const string Decades = "M0 4v6M24 4v6M48 4v6M72 4v6M96 4v6";
+
     /// <summary>Writes the shapes; nothing of them is seen there.</summary>
     public static void Write(HtmlWriter html)
     {
         using var shapes = html.Open(Tag.Svg, ClassName.Shapes).With(FixedAttribute.AriaHidden);
         Room(html, SharedShape.Between, "M24 2h48v10h-48z", "M24 7h48M24 0v14M72 0v14");
-        Room(html, SharedShape.AtMost, "M0 2h72v10H0z", "M0 7h72M72 0v14");
-        Room(html, SharedShape.AtLeast, "M24 2h72v10h-72z", "M24 7h72M24 0v14");
-        One(html, SharedShape.Decades, "M0 4v6M24 4v6M48 4v6M72 4v6M96 4v6", ClassName.Band);
+        Room(html, SharedShape.AtMost, Below, "M0 7h72M72 0v14");
+        Room(html, SharedShape.AtLeast, Above, "M24 7h72M24 0v14");
+        Room(html, SharedShape.AtMostInDecades, Below, "M0 7h72M72 0v14" + Decades);
+        Room(html, SharedShape.AtLeastInDecades, Above, "M24 7h72M24 0v14" + Decades);
         One(html, SharedShape.Inside, "M-3.5 7a3.5 3.5 0 1 1 7 0a3.5 3.5 0 1 1-7 0z", ClassName.Full);
         One(html, SharedShape.Outside, "M0 1l4.5 6l-4.5 6l-4.5-6z", ClassName.Full);
         One(html, SharedShape.Undecided, "M-3.5 3.5h7v7h-7z", ClassName.Hollow);

@@ -3,6 +3,7 @@ using Ohmstead.Report.Html;
 namespace Ohmstead.Report.Frame;
 
 /// <summary>A column of a table: its heading, and what stands under it in each row.</summary>
+/// <remarks>A heading among headings heads its column, and one that begins a row heads the row: HTML says so, and no cell has to.</remarks>
 internal sealed class Column<TRow>
 {
     private readonly Action<HtmlWriter, TRow> content;
@@ -42,7 +43,7 @@ internal sealed class Column<TRow>
     /// <summary>Writes the cell that heads the column.</summary>
     public void WriteHeading(HtmlWriter html)
     {
-        var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeColumn);
+        var cell = html.Open(Tag.Th);
         (IsNumber ? cell.With(ClassName.Number) : cell).Text(Heading);
     }
 
@@ -64,7 +65,7 @@ internal sealed class Column<TRow>
 
     private Element Head(HtmlWriter html)
     {
-        var cell = html.Open(Tag.Th).With(FixedAttribute.ScopeRow);
+        var cell = html.Open(Tag.Th);
         return IsShort ? cell.With(ClassName.Short) : cell;
     }
 

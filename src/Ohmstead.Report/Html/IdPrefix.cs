@@ -49,6 +49,9 @@ public sealed class IdPrefix
     /// <summary>A standard, handbook or practice that the page leans on.</summary>
     public static IdPrefix Source { get; } = new("source-");
 
+    /// <summary>What limits of the page are and where they come from.</summary>
+    public static IdPrefix Rule { get; } = new("rule-");
+
     /// <summary>A measuring instrument.</summary>
     public static IdPrefix Instrument { get; } = new("instrument-");
 

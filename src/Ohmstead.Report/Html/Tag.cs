@@ -97,6 +97,9 @@ public sealed class Tag
     /// <summary>A paragraph.</summary>
     public static Tag P { get; } = new("p", isBlock: true);
 
+    /// <summary>A paragraph that ends with what it stands in, as the last thing there.</summary>
+    public static Tag LastP { get; } = new("p", isEndImplied: true);
+
     /// <summary>A break between subjects.</summary>
     public static Tag Hr { get; } = new("hr", isBlock: true, isVoid: true);
 
@@ -168,6 +171,9 @@ public sealed class Tag
 
     /// <summary>A word to notice.</summary>
     public static Tag B { get; } = new("b");
+
+    /// <summary>Some words of a line that stand in a column of their own.</summary>
+    public static Tag I { get; } = new("i");
 
     /// <summary>A line break.</summary>
     public static Tag Br { get; } = new("br", isVoid: true);

@@ -115,13 +115,24 @@ internal sealed class BenchLog(BoardOnPage page)
         var reasons = SharedReasons.From(board, readings);
         how.WriteCommon(html);
         reasons.Write(html);
+        ImmutableArray<AssessedReading> rows =
+        [
+            .. readings.Where(reading => how.HasOwn(reading.Reading) || !WithParts.Holds(board, reading)),
+        ];
+        WithParts.Write(page, readings.RemoveRange(rows));
+        if (rows.Length == 0)
+        {
+            return;
+        }
+
         Column<AssessedReading> subject = new("Of", (_, reading) => Subject(reading.Reading));
         Column<AssessedReading> taken = new("How", (cell, reading) => how.WriteOwn(cell, reading.Reading)) { IsPlain = true };
         Column<AssessedReading> verdicts = new("Verdicts", (_, reading) => Told(reading, reasons)) { IsPlain = true };
-        new Ledger<AssessedReading>(how.IsAllTold ? [subject, verdicts] : [subject, taken, verdicts])
+        var isTaken = rows.Any(reading => how.HasOwn(reading.Reading));
+        new Ledger<AssessedReading>(isTaken ? [subject, taken, verdicts] : [subject, verdicts])
         {
             Anchor = reading => page.Anchors.Find(reading.Reading),
-        }.Write(html, "Readings of " + visit.Date.Text, readings);
+        }.Write(html, "Readings of " + visit.Date.Text, rows);
     }
 
     private void Told(AssessedReading reading, SharedReasons reasons)
@@ -160,16 +171,23 @@ internal sealed class BenchLog(BoardOnPage page)
         var of = (reading.Part ?? reading.Point ?? reading.Lot)?.Value ?? string.Empty;
         foreach (var verdict in assessed.Verdicts)
         {
-            var anchor = page.Anchors.Find(verdict);
             // A verdict that still stands has its working in the row of its part, to which the head of this row leads.
             if (SharedReasons.Stands(board, assessed, verdict))
             {
-                VerdictCell.Line(html, verdict, anchor);
+                VerdictCell.Line(html, verdict);
             }
             else
             {
+                var anchor = page.Anchors.Find(verdict);
                 var here = anchor is null ? (PageAnchor?)null : new(of, anchor, assessed.Visit.Date.Text);
-                VerdictCell.Write(html, page.Working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
+                if (verdict.Outcome == VerdictOutcome.ProvesNothing)
+                {
+                    VerdictCell.Open(html, page.Working, verdict, here, anchor, reasons.Tell(verdict));
+                }
+                else
+                {
+                    VerdictCell.Write(html, page.Working, verdict, here, anchor, isReasonTold: reasons.Tell(verdict));
+                }
             }
         }
 

@@ -63,7 +63,7 @@ public sealed class BoardPage
         Story();
         photographs.Write();
         new HistorySection(page).Write();
-        page.Working.Sources.Write(html);
+        page.Working.WriteEnd(html);
         using var record = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Record: {board.Board.Path}");
         if (page.Context.ForPrograms.Count > 0)

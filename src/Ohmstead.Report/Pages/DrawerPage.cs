@@ -79,7 +79,7 @@ public static class DrawerPage
             Below = html =>
             {
                 working.Rule(html, 0);
-                working.Sources.Write(html);
+                working.WriteEnd(html);
             },
         };
     }
@@ -104,7 +104,7 @@ public static class DrawerPage
             Lots(context, working).WriteStart(html, lots, lots.Length <= LotAddresses.MostOnPage ? LotAddresses.MostOnPage : FirstLots);
         }
 
-        working.Sources.Write(html);
+        working.WriteEnd(html);
     }
 
     private static string Lead(LotStory[] lots)

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Substitution;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Tables;
@@ -16,14 +17,16 @@ internal static class FitFold
     /// <summary>Writes whether the part that was fitted fits, and why.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="verdict">How it fits.</param>
-    /// <param name="sources">The sources of the page, each told once.</param>
-    public static void Replacement(HtmlWriter html, FitVerdict verdict, SourceList sources)
+    /// <param name="working">What the page tells once.</param>
+    /// <param name="here">The place.</param>
+    public static void Replacement(HtmlWriter html, FitVerdict verdict, SharedWorking working, PageAnchor here)
     {
         using var fold = html.Open(Tag.Details, ClassName.Fold);
         var words = FitWords.Describe(verdict);
         html.Open(Tag.Summary).Text(verdict.Outcome == ReasonWeight.For ? "It fits" : char.ToUpperInvariant(words[0]) + words[1..]);
         using var list = html.Open(Tag.Ul);
-        Reasons(html, verdict, sources);
+        Against(html, verdict, working.Sources);
+        For(html, verdict, working, here);
     }
 
     /// <summary>Writes what would fit a place that needs a part: out of the drawer, and what to look for.</summary>
@@ -98,7 +101,18 @@ internal static class FitFold
         }
     }
 
-    private static void Reasons(HtmlWriter html, FitVerdict verdict, SourceList? sources = null)
+    private static void Reasons(HtmlWriter html, FitVerdict verdict)
+    {
+        Against(html, verdict, null);
+        if (Good(verdict).Any())
+        {
+            using var line = html.Open(Tag.Li);
+            html.Text("for, ");
+            Each(html, Good(verdict), null);
+        }
+    }
+
+    private static void Against(HtmlWriter html, FitVerdict verdict, SourceList? sources)
     {
         foreach (var reason in verdict.Reasons)
         {
@@ -109,17 +123,36 @@ internal static class FitFold
                 Cite(html, reason, sources);
             }
         }
+    }
 
+    // What fits is one line: nobody looks for it, but it must be there to be checked. What was told of another place leads there.
+    private static void For(HtmlWriter html, FitVerdict verdict, SharedWorking working, PageAnchor here)
+    {
         if (!Good(verdict).Any())
         {
             return;
         }
 
-        // What fits is one line: nobody looks for it, but it must be there to be checked.
         using var line = html.Open(Tag.Li);
         html.Text("for, ");
+        var told = Good(verdict).ToLookup(reason => working.ToldOfFit(FitWords.Describe(reason), here));
+        Each(html, told[null], working.Sources);
+        var between = told.Contains(null) ? "; " : string.Empty;
+        foreach (var before in told)
+        {
+            if (before.Key is { } place)
+            {
+                html.Text($"{between}{string.Join(", ", before.Select(reason => reason.Aspect))} as at ");
+                place.Link(html);
+                between = "; ";
+            }
+        }
+    }
+
+    private static void Each(HtmlWriter html, IEnumerable<FitReason> reasons, SourceList? sources)
+    {
         var between = string.Empty;
-        foreach (var reason in Good(verdict))
+        foreach (var reason in reasons)
         {
             html.Text($"{between}{reason.Aspect}: {reason.Words}");
             Cite(html, reason, sources);

@@ -27,10 +27,7 @@ internal readonly struct HowTaken
     // One bit for each of the words: set where they are the same for all.
     private readonly int common;
 
-    private HowTaken(Reading first, int common, bool isAllTold) => (this.first, this.common, IsAllTold) = (first, common, isAllTold);
-
-    /// <summary>True when nothing is left for any row to tell. Each row asks, so it is known before the first.</summary>
-    public bool IsAllTold { get; }
+    private HowTaken(Reading first, int common) => (this.first, this.common) = (first, common);
 
     /// <summary>Looks at the readings of a visit, at least one. One alone tells everything in its row.</summary>
     public static HowTaken From(ImmutableArray<AssessedReading> readings)
@@ -44,7 +41,7 @@ internal readonly struct HowTaken
             }
         }
 
-        return new(readings[0].Reading, same, IsToldBy(readings, same));
+        return new(readings[0].Reading, same);
     }
 
     /// <summary>Writes what is so of all of them; nothing where there is nothing.</summary>
@@ -57,6 +54,20 @@ internal readonly struct HowTaken
             Write(html, first, isCommon: true);
             html.Text(".");
         }
+    }
+
+    /// <summary>Whether something is so of one reading beyond that.</summary>
+    public bool HasOwn(Reading reading)
+    {
+        for (var at = 0; at < All.Length; at++)
+        {
+            if (!IsCommon(at) && All[at].Words(reading) is { Length: > 0 })
+            {
+                return true;
+            }
+        }
+
+        return false;
     }
 
     /// <summary>Writes what is so of one reading beyond that.</summary>
@@ -82,22 +93,6 @@ internal readonly struct HowTaken
             if (All[at].Words(reading.Reading) != words)
             {
                 return false;
-            }
-        }
-
-        return true;
-    }
-
-    private static bool IsToldBy(ImmutableArray<AssessedReading> readings, int common)
-    {
-        foreach (var reading in readings)
-        {
-            for (var at = 0; at < All.Length; at++)
-            {
-                if ((common & (1 << at)) == 0 && All[at].Words(reading.Reading) is { Length: > 0 })
-                {
-                    return false;
-                }
             }
         }
 

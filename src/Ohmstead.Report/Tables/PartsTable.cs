@@ -1,6 +1,7 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Addresses;
@@ -37,7 +38,7 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
         html.Open(Tag.P, ClassName.Fine)
             .Text(
                 "On the strips: \u25cf inside, \u25c6 outside, \u25a1 too close to call, \u00d7 the part before; the bar is what the "
-                    + "limits leave."
+                    + "limits leave. Room: from the reading to its limit, as a share of the limit."
             );
         var fits = board
             .Replacements.Where(replacement => ReferenceEquals(replacement.Place.FittedBy, replacement.Work))
@@ -85,10 +86,15 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
         using var line = html.Open(Tag.P, ClassName.Fine);
         html.Text("What stands open first. In the order of the list of parts: ");
         var commas = new Commas(html);
-        foreach (var place in told)
+        foreach (var (first, last) in PlaceRuns.Join([.. told.Select(place => place.Part.Ref.Value)]))
         {
             commas.Next();
-            html.Open(Tag.A).To(AnchorOf(place)).Text(place.Part.Ref.Value);
+            page.Link(first);
+            if (first != last)
+            {
+                html.Text(" to ");
+                page.Link(last);
+            }
         }
     }
 
@@ -135,7 +141,14 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
         var found = FoundBefore.Find(place);
         foreach (var verdict in place.Standing)
         {
-            VerdictCell.Write(html, page.Working, verdict, here, before: found.GetValueOrDefault(verdict.Measured));
+            VerdictCell.Write(
+                html,
+                page.Working,
+                verdict,
+                here,
+                page.Anchors.Find(verdict),
+                before: found.GetValueOrDefault(verdict.Measured)
+            );
         }
 
         AsFound(found);
@@ -181,7 +194,12 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
     {
         if (replacement is not null)
         {
-            FitFold.Replacement(html, replacement.Fit, page.Working.Sources);
+            FitFold.Replacement(
+                html,
+                replacement.Fit,
+                page.Working,
+                new(place.Part.Ref.Value, ElementId.For(IdPrefix.Part, place.Part.Ref.Value))
+            );
         }
 
         if (isWanted && page.Context.Drawer is { } drawer)

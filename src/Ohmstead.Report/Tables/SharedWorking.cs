@@ -19,18 +19,18 @@ internal sealed class SharedWorking(DecisionRule rule)
     // By the arithmetic, in which nearly all of them differ.
     private readonly Dictionary<string, Told> told = new(StringComparer.Ordinal);
     private readonly Dictionary<string, PageAnchor> lines = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, PageAnchor> fits = new(StringComparer.Ordinal);
+    private readonly LimitList limits = new();
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
 
-    /// <summary>Writes how a limit was reached; where that stands on the page already, the way there.</summary>
-    /// <param name="html">Where to.</param>
+    /// <summary>Tells how a limit was reached; where a long working stands on the page already, the way there.</summary>
+    /// <param name="sentences">Where to.</param>
     /// <param name="limit">The limit.</param>
     /// <param name="here">What this stands in, or null when it is nothing that one could be led to.</param>
-    public void Limit(HtmlWriter html, Limit limit, PageAnchor? here)
+    public void Limit(ref Sentences sentences, Limit limit, PageAnchor? here)
     {
-        using var line = html.Open(Tag.Li);
-        html.Text(VerdictWords.Describe(limit.Kind));
         var arithmetic = limit.Arithmetic.Text;
         var (origin, source) = (limit.Origin.Text, limit.Source.Text);
         var before = told.GetValueOrDefault(arithmetic);
@@ -38,25 +38,53 @@ internal sealed class SharedWorking(DecisionRule rule)
         {
             if (known.Origin == origin && known.Source == source)
             {
-                html.Text(", worked out at ");
-                known.At.Link(html);
+                known.At.Link(sentences.Next("limit worked out at "));
                 return;
             }
         }
 
-        html.Text($", {origin}: {arithmetic}");
-        Sources.Cite(html, source);
-        if (here is { } place)
+        var html = sentences.Next();
+        limits.Name(html, limit.Kind, origin, source);
+        html.Text(": ");
+        html.Text(arithmetic.AsSpan(..^Range(arithmetic, limit)));
+        if (arithmetic.Length >= Long && here is { } place)
         {
             told[arithmetic] = new(origin, source, place, before);
         }
+    }
+
+    // How long the end of a working is that the line of its verdict has said: the values inside the limit.
+    private static int Range(string arithmetic, Limit limit)
+    {
+        var allows = $" allows {limit.InWords.Text}";
+        return arithmetic.EndsWith(allows, StringComparison.Ordinal) ? allows.Length : 0;
+    }
+
+    /// <summary>What speaks for a part that was fitted is told once in the same words: where it stands already; else null, and it stands
+    /// here from now on.</summary>
+    public PageAnchor? ToldOfFit(string words, PageAnchor here)
+    {
+        if (fits.TryGetValue(words, out var known))
+        {
+            return known;
+        }
+
+        fits.Add(words, here);
+        return null;
+    }
+
+    /// <summary>Writes what the verdicts lean on: the limits of the page, then its sources. Comes last.</summary>
+    public void WriteEnd(HtmlWriter html)
+    {
+        limits.Write(html, Sources);
+        Sources.Write(html);
     }
 
     /// <summary>
     /// Writes how far a reading is from its limit, how probable it is inside where that is in doubt, and by which rule that was decided
     /// where it is not the rule for all.
     /// </summary>
-    public void Decision(HtmlWriter html, Verdict verdict)
+    public void Decision(ref Sentences sentences, Verdict verdict)
     {
         var nominal = verdict.Deviation is null || verdict.Limit?.Nominal is not { } known ? null : QuantityText.Format(known);
         // Most workings begin with it.
@@ -72,26 +100,33 @@ internal sealed class SharedWorking(DecisionRule rule)
             return;
         }
 
-        using var line = html.Open(Tag.Li);
-        var commas = new Commas(html);
-        if (nominal is { } wanted)
+        // The first of them begins the sentence.
+        var html = sentences.Next();
+        var words = new List<string>(3);
+        if (nominal is not null)
         {
-            commas.Next().Text($"nominal {wanted}");
+            words.Add($"nominal {nominal}");
         }
 
         if (verdict.Margin is { } margin)
         {
-            Room(commas.Next(), margin);
+            words.Add(Room(margin));
         }
 
         if (probability is { } inside)
         {
-            commas.Next().Text($"inside with probability {VerdictWords.Probability(inside)}");
+            words.Add($"inside with probability {VerdictWords.Probability(inside)}");
         }
 
         if (ownRule is not null)
         {
-            commas.Next().Text($"decided by {ownRule.Name}");
+            words.Add($"decided by {ownRule.Name}");
+        }
+
+        var joined = string.Join(", ", words);
+        html.Text($"{char.ToUpperInvariant(joined[0])}{joined[1..]}");
+        if (ownRule is not null)
+        {
             Sources.Cite(html, ownRule.Source.Text);
         }
     }
@@ -99,35 +134,33 @@ internal sealed class SharedWorking(DecisionRule rule)
     // Four places of what is nearer to certain would promise what no reading can.
     private static bool IsInDoubt(double probability) => probability is >= 0.00005 and < 0.99995;
 
-    /// <summary>Writes a remark. The working of an uncertainty leaves out its source, which <see cref="Rule"/> tells for all.</summary>
-    public void Remark(HtmlWriter html, string remark, PageAnchor? here)
+    /// <summary>Tells a remark. The working of an uncertainty leaves out what <see cref="Rule"/> tells for all.</summary>
+    public void Remark(ref Sentences sentences, string remark, Verdict verdict, PageAnchor? here)
     {
         if (remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal))
         {
-            html.Open(Tag.Li).Text(remark.AsSpan(..^ReadingUncertainty.RuleCited.Length));
+            Uncertainty(ref sentences, remark.AsSpan(..^ReadingUncertainty.RuleCited.Length), verdict);
         }
         else
         {
-            Once(html, remark, here);
+            Once(ref sentences, remark, here);
         }
     }
 
-    /// <summary>Writes a line; where a long one stands on the page already, the way there.</summary>
-    public void Once(HtmlWriter html, string words, PageAnchor? here)
+    /// <summary>Tells a thing; where it is long and stands on the page already, the way there.</summary>
+    public void Once(ref Sentences sentences, string words, PageAnchor? here)
     {
-        using var line = html.Open(Tag.Li);
         if (words.Length < Long)
         {
-            html.Text(words);
+            sentences.Next(words);
         }
         else if (lines.TryGetValue(words, out var known))
         {
-            html.Text("as told at ");
-            known.Link(html);
+            known.Link(sentences.Next("as told at "));
         }
         else
         {
-            html.Text(words);
+            sentences.Next(words);
             if (here is { } place)
             {
                 lines.Add(words, place);
@@ -135,21 +168,39 @@ internal sealed class SharedWorking(DecisionRule rule)
         }
     }
 
-    private static void Room(HtmlWriter html, decimal margin)
+    // The formula stands above; here are the figures of this reading, which stands beside them.
+    private static void Uncertainty(ref Sentences sentences, ReadOnlySpan<char> working, Verdict verdict)
     {
-        if (margin < 0)
+        if (
+            !working.StartsWith(ReadingUncertainty.Opening, StringComparison.Ordinal)
+            || working.IndexOf(ReadingUncertainty.Closing, StringComparison.Ordinal) is not (> 0 and var end)
+        )
         {
-            html.Text($"beyond the limit by {VerdictWords.Share(margin)} of it");
+            sentences.Next(working);
+            return;
         }
-        else if (margin == 0)
+
+        var html = sentences.Next("U = ");
+        html.Text(working[(end + ReadingUncertainty.Closing.Length)..]);
+        html.Text(", a = ");
+        var error = working[ReadingUncertainty.Opening.Length..end];
+        if (
+            verdict.Exact is { } exact
+            && $" of {QuantityText.Format(exact)}" is var share
+            && error.IndexOf(share, StringComparison.Ordinal) is > 0 and var at
+        )
         {
-            html.Text("exactly on the limit, which is inside");
+            html.Text(error[..at]);
+            error = error[(at + share.Length)..];
         }
-        else
-        {
-            html.Text($"room to the limit: {VerdictWords.Share(margin)} of it");
-        }
+
+        html.Text(error);
     }
+
+    private static string Room(decimal margin) =>
+        margin < 0 ? $"beyond by {VerdictWords.Share(margin)}"
+        : margin == 0 ? "exactly on the limit, which is inside"
+        : $"room {VerdictWords.Share(margin)}";
 
     /// <summary>Writes the rule for all readings whose uncertainty is known.</summary>
     /// <param name="html">Where to.</param>
@@ -160,7 +211,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         html.Text("Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and ");
         html.Text($"decides by {rule.Name}: {rule.Meaning}");
         Sources.Cite(html, rule.Source.Text);
-        html.Text("; how U is reached");
+        html.Text("; U = 2 x a / sqrt(3), a being the error that the instrument may have, its shares those of the reading");
         Sources.Cite(html, ReadingUncertainty.Rule);
         html.Text("; the probability of being inside, told where it is neither 1 nor 0 to four places");
         Sources.Cite(html, Probability);

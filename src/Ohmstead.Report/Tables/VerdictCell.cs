@@ -3,7 +3,6 @@ using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
-using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Tables;
@@ -35,36 +34,67 @@ internal static class VerdictCell
             Spans(html, verdict, before);
         }
 
-        using var list = html.Open(Tag.Ul);
+        using var told = html.Open(Tag.LastP);
+        var sentences = new Sentences(html);
+        Working(ref sentences, working, verdict, here, isReasonTold);
+        sentences.End();
+    }
+
+    /// <summary>Writes a verdict that decides nothing, with its working and without a strip: on a scale it would look as if it
+    /// counted.</summary>
+    /// <param name="html">Where it goes.</param>
+    /// <param name="working">What the verdicts of the page have in common.</param>
+    /// <param name="verdict">The verdict.</param>
+    /// <param name="here">Where it stands, for those who are led to its working; or null.</param>
+    /// <param name="anchor">The lasting address of the reading, or null.</param>
+    /// <param name="isReasonTold">True where the reason stands above its table.</param>
+    public static void Open(HtmlWriter html, SharedWorking working, Verdict verdict, PageAnchor? here, ElementId? anchor, bool isReasonTold)
+    {
+        using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        html.Text($"{VerdictWords.Describe(verdict.Outcome)}: {VerdictWords.Describe(verdict.Measured)} ");
+        html.Open(Tag.B).Text(verdict.Reading.Text);
+        var sentences = new Sentences(html);
+        sentences.Next();
+        if (verdict.LimitInWords is { } limit)
+        {
+            html.Text(", ");
+            InShort(html, limit);
+        }
+
+        Working(ref sentences, working, verdict, here, isReasonTold);
+        sentences.End();
+    }
+
+    private static void Working(ref Sentences sentences, SharedWorking working, Verdict verdict, PageAnchor? here, bool isReasonTold)
+    {
         if (!isReasonTold && Reason(verdict) is { } beyond)
         {
-            working.Once(html, beyond.Text, here);
+            working.Once(ref sentences, beyond.Text, here);
         }
 
         if (verdict.Limit is { } limit)
         {
-            working.Limit(html, limit, here);
+            working.Limit(ref sentences, limit, here);
         }
 
-        working.Decision(html, verdict);
+        working.Decision(ref sentences, verdict);
         if (PartNotes.Frequency(verdict) is { } note)
         {
-            html.Open(Tag.Li).Text(note.Line);
+            sentences.Next(note.Line);
         }
 
         foreach (var remark in verdict.Remarks)
         {
-            working.Remark(html, remark, here);
+            working.Remark(ref sentences, remark, verdict, here);
         }
     }
 
     /// <summary>Writes a verdict that still stands and so is drawn and told in the row of its part.</summary>
     /// <param name="html">Where it goes.</param>
     /// <param name="verdict">The verdict.</param>
-    /// <param name="anchor">The lasting address of the reading.</param>
-    public static void Line(HtmlWriter html, Verdict verdict, ElementId? anchor)
+    public static void Line(HtmlWriter html, Verdict verdict)
     {
-        using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        using var line = html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome));
         html.Text($"{VerdictWords.Describe(verdict.Outcome)} {VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text}");
     }
 
@@ -90,28 +120,40 @@ internal static class VerdictCell
 
     private static void Spans(HtmlWriter html, Verdict verdict, Verdict? before)
     {
-        using (html.Open(Tag.Span))
+        using (html.Open(Tag.I))
         {
             ReadingStrip.Write(html, verdict, before);
             html.Text(VerdictWords.Describe(verdict.Outcome));
         }
 
         html.Text(" ");
-        html.Open(Tag.Span).Text(VerdictWords.Describe(verdict.Measured));
+        html.Open(Tag.I).Text(VerdictWords.Describe(verdict.Measured));
         html.Text(" ");
-        PageFrame.Aligned(html, Tag.B, verdict.Reading.Text);
+        Figure(html, verdict.Reading.Text);
         if (verdict.LimitInWords is { } limit)
         {
             html.Text(" ");
-            using var range = html.Open(Tag.Span);
+            using var range = html.Open(Tag.I);
             InShort(html, limit);
         }
 
         if (verdict.Deviation is { } deviation)
         {
             html.Text(" ");
-            html.Open(Tag.Span).Text(VerdictWords.Percent(deviation));
+            html.Open(Tag.I).Text(VerdictWords.Percent(deviation));
         }
+    }
+
+    // Three characters before the point are the usual, and say nothing of it.
+    private static void Figure(HtmlWriter html, string number)
+    {
+        using var figure = html.Open(Tag.B);
+        if (ClassName.Whole(number) is var whole && whole != ClassName.Whole3)
+        {
+            figure.With(whole ?? ClassName.Whole4);
+        }
+
+        html.Text(number);
     }
 
     // Reading, limit and outcome stand in the line above already: only what goes beyond them is told.

@@ -8,7 +8,7 @@ internal static class Harmless
     private static readonly HashSet<string> Allowed = new(
         """
         html head meta link title body header footer main nav section article aside div h1 h2 h3 h4 h5 h6 p hr pre blockquote
-        ol ul li dl dt dd figure figcaption table caption thead tbody tfoot tr th td details summary a abbr b br code em strong
+        ol ul li dl dt dd figure figcaption table caption thead tbody tfoot tr th td details summary a abbr b i br code em strong
         small span time bdi data img sub sup svg g desc rect line path circle text symbol use
         """.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries),
         StringComparer.Ordinal

@@ -195,7 +195,7 @@ public class HtmlWriterTests
     public void A_use_shows_a_shape_of_the_page_itself_and_cannot_be_given_an_address()
     {
         Assert.Equal(
-            "<use href=\"#s-in\" x=\"4\"/>",
+            "<use href=\"#s-i\" x=\"4\"/>",
             Probe.Source(html => html.Open(Tag.Use).Using(SharedShape.Inside).With(NumberAttribute.X, 4).Close())
         );
         Assert.Throws<InvalidOperationException>(() => Probe.Source(html => html.Open(Tag.Use).To(LocalLink.ToFile("other.svg"))));

@@ -47,11 +47,53 @@ public sealed class ToldOnceTests
     public void Where_no_row_has_anything_of_its_own_there_is_no_column_for_it()
     {
         var visit = Visit(
-            "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
-            "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }"
+            "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF, note: read twice }",
+            "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF, note: read twice }"
         );
         Assert.Equal("All readings: as found, out of circuit, 120 Hz.", visit.QuerySelector("p.fine")!.Words());
         Assert.Equal(["Of", "Verdicts"], visit.QuerySelectorAll("thead th").Select(head => head.Words()));
+    }
+
+    // Both are told in full with their parts. Q1 has no limit, and says something else.
+    [Fact]
+    public void Readings_that_say_the_same_and_are_told_with_their_parts_share_a_line()
+    {
+        var visit = Visit(
+            "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
+            "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }"
+        );
+        Assert.Null(visit.QuerySelector("table"));
+        var line = Assert.Single(visit.QuerySelectorAll("p.told"));
+        Assert.Equal("inside capacitance: C1 451 µF; C2 210 µF", line.Words());
+        Assert.Equal(["#part-C1", "#part-C2"], line.QuerySelectorAll("a").Select(link => link.GetAttribute("href")));
+    }
+
+    [Fact]
+    public void A_reading_that_still_stands_has_its_address_in_the_row_of_its_part()
+    {
+        const string found = "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }";
+        var part = Page(Day("2026-03-14", found)).QuerySelector("#reading-C1-2026-03-14-capacitance-out")!;
+        Assert.Equal("part-C1", part.Closest("tr")!.Id);
+        var later = Page(Day("2026-03-14", found) + Day("2026-03-15", found.Replace("451", "452", StringComparison.Ordinal)));
+        Assert.Equal("visit-2026-03-14", later.QuerySelector("#reading-C1-2026-03-14-capacitance-out")!.Closest("section")!.Id);
+    }
+
+    [Fact]
+    public void What_a_limit_is_and_its_source_stand_once_and_each_verdict_leads_there()
+    {
+        var page = Page(
+            Day(
+                "2026-03-14",
+                "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }",
+                "{ part: C2, circuit: out, frequency: 120 Hz, capacitance: 210 µF }"
+            )
+        );
+        var links = page.QuerySelectorAll("details.verdict p a").Where(link => link.Words().Contains("limit", StringComparison.Ordinal));
+        Assert.Equal(["Delivery limit 1", "Delivery limit 1"], links.Select(link => link.Words()));
+        Assert.All(links, link => Assert.Equal("#rule-1", link.GetAttribute("href")));
+        var limit = page.QuerySelector("#rule-1")!;
+        Assert.StartsWith("delivery limit, the marking (source ", limit.Words(), StringComparison.Ordinal);
+        Assert.NotNull(page.QuerySelector(limit.QuerySelector("a")!.GetAttribute("href")!));
     }
 
     [Fact]
@@ -69,9 +111,9 @@ public sealed class ToldOnceTests
         var visit = InThenOut("frequency: 100 kHz, esr: 0.2 Ω", "frequency: 120 Hz, esr: 0.2 Ω");
         Assert.Equal(1, Times(visit.Words(), InCircuit));
         Assert.Equal($"Each that proves nothing: {InCircuit}.", visit.QuerySelectorAll("p.fine")[^1].Words());
-        Assert.All(visit.QuerySelectorAll("details"), fold =>
-            Assert.StartsWith("end-of-life limit", fold.QuerySelector("li")!.Words(), StringComparison.Ordinal)
-        );
+        var told = visit.QuerySelectorAll("td p.told.quiet").Select(line => line.Words()).ToArray();
+        Assert.Equal(2, told.Length);
+        Assert.All(told, line => Assert.Matches("^proves nothing: ESR 0\\.[12] Ω, at most .*Ω\\. (End-of-life l|L)imit ", line));
     }
 
     // What lies beside a part may hide a bad ESR, and it raises a capacitance: two reasons.
@@ -80,9 +122,9 @@ public sealed class ToldOnceTests
     {
         var visit = InThenOut("frequency: 120 Hz, capacitance: 215 µF", "frequency: 120 Hz, capacitance: 215 µF");
         Assert.DoesNotContain("Each that", visit.Words(), StringComparison.Ordinal);
-        var verdicts = visit.QuerySelectorAll("details.verdict").Select(verdict => verdict.Words()).ToArray();
+        var verdicts = visit.QuerySelectorAll("td p.told.quiet").Select(verdict => verdict.Words()).ToArray();
         Assert.Equal(2, verdicts.Length);
-        Assert.All(verdicts, verdict => Assert.Contains("in circuit it reads", verdict, StringComparison.Ordinal));
+        Assert.All(verdicts, verdict => Assert.Contains("n circuit it reads", verdict, StringComparison.Ordinal));
     }
 
     [Fact]
@@ -99,16 +141,16 @@ public sealed class ToldOnceTests
     public void What_is_usually_accepted_of_a_kind_is_told_at_the_first_of_it()
     {
         var page = Page(Day("2026-03-14", "{ part: Q1, circuit: out, gain: 163 }", "{ part: Q2, circuit: out, gain: 277 }"));
-        Assert.Equal(1, Times(page.QuerySelector("main")!.Words(), "usually accepted, "));
+        Assert.Equal(1, Times(page.QuerySelector("main")!.Words(), "Usually accepted, "));
         var second = page.QuerySelector("#part-Q2 details.verdict")!;
-        Assert.Equal(["as told at Q1"], second.QuerySelectorAll("li").Select(line => line.Words().Trim()));
-        Assert.Equal("#part-Q1", second.QuerySelector("li a")!.GetAttribute("href"));
+        Assert.Equal("As told at Q1.", second.QuerySelector("p")!.Words().Trim());
+        Assert.Equal("#part-Q1", second.QuerySelector("p a")!.GetAttribute("href"));
     }
 
     // 470 µF begins the working of the marking; the limit that is written for the place does not name it.
     [Theory]
-    [InlineData("", "room to the limit: 19.9 % of it")]
-    [InlineData(", low: 300 µF", "nominal 470 µF, room to the limit: 50.3 % of it")]
+    [InlineData("", ". Room 19.9 %.")]
+    [InlineData(", low: 300 µF", ". Nominal 470 µF, room 50.3 %.")]
     public void The_nominal_value_is_told_where_the_working_of_the_limit_does_not_begin_with_it(string limit, string expected)
     {
         var page = OneBoard.Page(
@@ -116,7 +158,7 @@ public sealed class ToldOnceTests
                 + Day("2026-03-14", "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }")
                 + "---\n"
         );
-        Assert.Contains(page.QuerySelectorAll("#part-C1 details.verdict li"), line => line.Words().Trim() == expected);
+        Assert.Contains(expected, page.QuerySelector("#part-C1 details.verdict p")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
