@@ -73,6 +73,7 @@ internal static class CommandLine
                 "At the bench",
                 [
                     ("sheet", () => new SheetCommand(terminal).Build()),
+                    ("labels", () => new LabelsCommand(terminal).Build()),
                     ("bench", () => new BenchCommand(terminal, (other, told) => Invoke(other, told, interruption)).Build()),
                     ("enter", () => new EnterCommand(terminal).Build()),
                     ("found", () => new FoundCommand(terminal).Build()),

@@ -20,6 +20,7 @@ public sealed class CommandTests(PublishedProgram published)
             { "report . --to pages --site https://example.org/boards/", 0 },
             { "preview . --to .", 2 },
             { "sheet SP-0007 --paper Letter", 0 },
+            { "labels --of originals --size 38.1x21.2 --from 4 --site https://boards.example/", 0 },
             { "boards --needs point-proved --sort seen", 0 },
             { "boards --form json", 0 },
             { "boards tide --form csv", 0 },

@@ -99,6 +99,28 @@ public sealed class Fields
         return new(scalar.Text, scalar.Text, SpotOf(scalar));
     }
 
+    /// <summary>The address of a folder on the web.</summary>
+    public Written<Uri>? Address(string key)
+    {
+        if (Scalar(Place(key)) is not { } scalar)
+        {
+            return null;
+        }
+
+        if (AddressRules.Read(scalar.Text).Is(out var address, out var why))
+        {
+            return new(address, scalar.Text, SpotOf(scalar));
+        }
+
+        binder.Report(
+            RecordChecks.AddressUnusable,
+            SpotOf(scalar),
+            $"'{Binder.Shown(scalar.Text)}' cannot be the {key}: {why}",
+            $"write {key}: with the https address of the folder of the pages, or leave {key} out while there is none"
+        );
+        return null;
+    }
+
     /// <summary>A word from the key's closed list, as what it means.</summary>
     /// <param name="key">The key.</param>
     /// <param name="words">Its closed list.</param>

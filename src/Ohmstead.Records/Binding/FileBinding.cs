@@ -30,6 +30,7 @@ public static class FileBinding
                     Keeper = fields.Text("keeper"),
                     Place = fields.Text("place"),
                     TimeZone = fields.Text("time_zone"),
+                    Site = fields.Address("site"),
                     IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
                     Decision = fields.Word("decision", Vocabulary.DecisionRules),
                     LookEvery = fields.Quantity("look_every"),

@@ -33,6 +33,9 @@ public static class RecordChecks
     /// <summary>A name that cannot be an anchor or a page.</summary>
     public const string NameUnusable = "name-unusable";
 
+    /// <summary>An address at which no pages can be found.</summary>
+    public const string AddressUnusable = "address-unusable";
+
     /// <summary>A record of a newer format than this program knows.</summary>
     public const string FormatNewer = "format-newer";
 
@@ -58,6 +61,7 @@ public static class RecordChecks
         DateUnreadable,
         NumberUnreadable,
         NameUnusable,
+        AddressUnusable,
         FormatNewer,
         FormatUnknown,
         CurlyQuotes,

@@ -34,6 +34,9 @@ public sealed record CollectionFile(string Path, string Name)
     /// <summary>The time zone of the bench, by its name in the IANA time zone database.</summary>
     public Written<string>? TimeZone { get; init; }
 
+    /// <summary>The address at which its pages are found, as a folder; null where it has none.</summary>
+    public Written<Uri>? Site { get; init; }
+
     /// <summary>True when everything in it is invented, as in an example.</summary>
     public bool IsInvented { get; init; }
 

@@ -20,6 +20,9 @@ internal static class SchemaPatterns
     /// <summary>A name: no spaces, nothing that parts a path or is refused in a file name.</summary>
     internal const string Id = @"^[^\s/\\:*?""<>|]+$";
 
+    /// <summary>The https address of a folder.</summary>
+    internal const string Address = "^https://[A-Za-z0-9-][A-Za-z0-9.:-]*(?:/[A-Za-z0-9._~!$&'()*+,;=:@%/-]*)?$";
+
     /// <summary>A number without a unit.</summary>
     internal const string PlainNumber = "^-?" + Number + "$";
 

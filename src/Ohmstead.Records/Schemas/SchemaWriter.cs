@@ -117,6 +117,9 @@ public static class SchemaWriter
             case ValueKind.Id:
                 WriteTyped(json, SchemaPatterns.Id, "string", "number", "boolean");
                 break;
+            case ValueKind.Address:
+                WriteTyped(json, SchemaPatterns.Address, "string");
+                break;
             case ValueKind.Word when ReferenceEquals(key.Words, Vocabulary.YesNo):
                 json.WriteStartArray("anyOf");
                 WriteWordItem(json, key);

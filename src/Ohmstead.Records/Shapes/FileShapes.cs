@@ -250,6 +250,12 @@ public static class FileShapes
                     "The time zone of the bench, which says what day it is there; else each machine's own.",
                     "Europe/Lisbon"
                 ),
+                Key.Address(
+                    "site",
+                    "Where its pages are found on the web, once they are published: codes on labels and sheets lead there, and so do the "
+                        + "links of the feed.",
+                    "https://boards.example/"
+                ),
                 Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
                 Key.Word(
                     "decision",

@@ -34,6 +34,9 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>An identifier: text that is a page name or an anchor somewhere, so it has no spaces.</summary>
     public static Key Id(string name, string description, string example) => new(name, ValueKind.Id, description, example);
 
+    /// <summary>The https address of a folder on the web.</summary>
+    public static Key Address(string name, string description, string example) => new(name, ValueKind.Address, description, example);
+
     /// <summary>A word from a closed list.</summary>
     /// <param name="name">The key.</param>
     /// <param name="words">The list.</param>

@@ -9,6 +9,9 @@ public enum ValueKind
     /// <summary>Text that names something: no spaces, usable as an anchor or a file name.</summary>
     Id,
 
+    /// <summary>The https address of a folder on the web.</summary>
+    Address,
+
     /// <summary>A word from a closed list.</summary>
     Word,
 

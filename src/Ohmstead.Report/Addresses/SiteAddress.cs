@@ -48,6 +48,15 @@ public static class SiteAddress
     /// <summary>The badge of a board.</summary>
     public static string Badge(string board) => $"badges/{board}.svg";
 
+    /// <summary>The code that leads to the page of a board, where the address of the pages is known.</summary>
+    public static string Code(string board) => $"codes/{board}.svg";
+
+    /// <summary>A board on one sheet of paper.</summary>
+    public static string BoardSheet(string board) => $"sheets/{board}.html";
+
+    /// <summary>The collection on one sheet of paper. A tilde is in no name of a record.</summary>
+    public const string CollectionSheet = "sheets/~collection.html";
+
     /// <summary>The page of a design.</summary>
     public static string Design(string design) => $"designs/{design}.html";
 

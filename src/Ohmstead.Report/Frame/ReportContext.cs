@@ -30,6 +30,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>The commit of the collection that the records were read from, as a short name; null when the caller does not say.</summary>
     public string? Commit { get; init; }
 
+    /// <summary>Where the pages are found on the web; null when nobody says it, and then no page shows a code.</summary>
+    public PublishedAt? Published { get; init; }
+
     /// <summary>The names of the checks that have a page.</summary>
     public IReadOnlySet<string> Checks { get; init; } = FrozenSet<string>.Empty;
 

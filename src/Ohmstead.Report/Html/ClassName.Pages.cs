@@ -13,6 +13,9 @@ public sealed partial class ClassName
     /// <summary>The line of links above a page.</summary>
     public static ClassName Trail { get; } = new("trail");
 
+    /// <summary>A code for a telephone, on paper alone.</summary>
+    public static ClassName Code { get; } = new("code");
+
     /// <summary>The links between the pages of one long table.</summary>
     public static ClassName Pages { get; } = new("pages");
 

@@ -83,7 +83,7 @@ internal static class UnbrokenText
 
     private static bool IsFigure(ReadOnlySpan<char> word) => char.IsAsciiDigit(word[^1]) && !word.ContainsAnyExcept(OfFigures);
 
-    private static bool UnitBehind(ReadOnlySpan<char> text) => text is [' ', ..] && UnitWords.IsAtStartOf(text[1..]);
+    internal static bool UnitBehind(ReadOnlySpan<char> text) => text is [' ', ..] && UnitWords.IsAtStartOf(text[1..]);
 
     // The part of a standard may be written as -24: a sign is only what stands before a quantity, or before a number all alone.
     private static bool IsSigned(ReadOnlySpan<char> word) => word[0] is '-' or '+' && IsFigure(word) && word.Contains('-');

@@ -64,13 +64,31 @@ public sealed class BoardPage
         photographs.Write();
         new HistorySection(page).Write();
         page.Working.WriteEnd(html);
+        Code();
         using var record = html.Open(Tag.P, ClassName.Fine);
-        html.Text($"Record: {board.Board.Path}");
+        html.Text($"Record: {board.Board.Path}; ");
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.BoardSheet(board.Board.Id.Value), 1)).Text("on one sheet");
         if (page.Context.ForPrograms.Count > 0)
         {
             html.Text("; the same for programs: ");
             html.Open(Tag.A).To(LocalLink.ToFile(DataOf(board.Board.Id.Value), 1)).Text($"{board.Board.Id.Value}.json");
         }
+    }
+
+    // Shown on paper alone: whoever reads the page on a screen is there already.
+    private void Code()
+    {
+        if (page.Context.Published is not { } published)
+        {
+            return;
+        }
+
+        using var line = html.Open(Tag.P, ClassName.Code);
+        html.Open(Tag.Img)
+            .Showing(LocalLink.ToFile(SiteAddress.Code(board.Board.Id.Value), 1))
+            .With(TextAttribute.Alt, published.Board(board.Board.Id.Value))
+            .Close();
+        html.Open(Tag.B).Text(board.Board.Id.Value);
     }
 
     private void Identity()

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 
@@ -18,11 +19,23 @@ public static class BenchSheet
     /// <param name="paper">What it is printed on.</param>
     /// <param name="today">The day of the sheet.</param>
     /// <param name="collection">The collection of the board.</param>
-    public static void Write(PageBuffer buffer, JudgedBoard board, Paper paper, DateOnly today, CollectionFile collection) =>
+    /// <param name="site">Where its pages are found, or null for a sheet without a code.</param>
+    public static void Write(
+        PageBuffer buffer,
+        JudgedBoard board,
+        Paper paper,
+        DateOnly today,
+        CollectionFile collection,
+        PublishedAt? site = null
+    ) =>
         new LonePage($"Bench sheet {board.Board.Id.Value} {board.Board.Title.Value}", paper.Style).Write(
             buffer,
-            (board, today, collection),
-            static (html, all) => Content(html, all.board, all.today, all.collection)
+            (board, today, collection, site),
+            static (html, all) =>
+            {
+                SheetCode.Write(html, all.board, all.site);
+                Content(html, all.board, all.today, all.collection);
+            }
         );
 
     private static void Content(HtmlWriter html, JudgedBoard board, DateOnly today, CollectionFile collection)

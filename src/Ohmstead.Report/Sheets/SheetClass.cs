@@ -5,6 +5,9 @@ namespace Ohmstead.Report.Sheets;
 /// <summary>The class names of a bench sheet.</summary>
 internal static class SheetClass
 {
+    /// <summary>The code that leads to the record.</summary>
+    public static ClassName Code { get; } = new("code");
+
     /// <summary>The number of the board.</summary>
     public static ClassName Number { get; } = new("number");
 
@@ -31,6 +34,18 @@ internal static class SheetClass
 
     /// <summary>Ruled room for notes.</summary>
     public static ClassName Ruled { get; } = new("ruled");
+
+    /// <summary>What stands side by side.</summary>
+    public static ClassName Beside { get; } = new("beside");
+
+    /// <summary>The answer, in large letters.</summary>
+    public static ClassName Lead { get; } = new("lead");
+
+    /// <summary>Steps in order of time.</summary>
+    public static ClassName Steps { get; } = new("steps");
+
+    /// <summary>A figure of a table.</summary>
+    public static ClassName Figure { get; } = new("figure");
 
     /// <summary>Small print.</summary>
     public static ClassName Fine { get; } = new("fine");

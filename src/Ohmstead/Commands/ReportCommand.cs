@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.CommandLine.Parsing;
 using Ohmstead.Collections;
 using Ohmstead.Disk;
 using Ohmstead.Output;
@@ -47,12 +46,7 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
         };
         var shared = new SharedOptions();
         var past = new PastOptions(shared);
-        var site = new Option<Uri?>("--site")
-        {
-            Description = "The address at which the pages will be found, for the links of the feed.",
-            HelpName = "ADDRESS",
-            CustomParser = Address,
-        };
+        var site = SiteOption.Make();
         var command = new Command(
             "report",
             "Check a collection and write its pages: the collection, each board and design, the year ahead, the drawer, the "
@@ -134,18 +128,6 @@ internal sealed class ReportCommand(Terminal terminal, Interruption interruption
             return exit;
         });
         return command;
-    }
-
-    private static Uri? Address(ArgumentResult result)
-    {
-        var text = result.Tokens.Count > 0 ? result.Tokens[0].Value : string.Empty;
-        if (Site.Parse(text) is { } site)
-        {
-            return site;
-        }
-
-        result.AddError($"'{Printable.Escape(text)}' is no address of a site: give one such as https://example.org/boards/");
-        return null;
     }
 
     // Pages are made of files that lie in a folder, with their pictures.

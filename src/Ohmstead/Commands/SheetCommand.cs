@@ -27,6 +27,7 @@ internal sealed class SheetCommand(Terminal terminal)
             HelpName = "FILE",
         };
         var over = OverOption.Make();
+        var site = SiteOption.Make();
         var shared = new SharedOptions();
         var command = new Command(
             "sheet",
@@ -43,6 +44,7 @@ internal sealed class SheetCommand(Terminal terminal)
             paper,
             to,
             over,
+            site,
             shared.Folder,
             shared.AsOf,
         };
@@ -83,7 +85,8 @@ internal sealed class SheetCommand(Terminal terminal)
                 found.Board,
                 Paper.All.First(size => size.Name == parsed.GetValue(paper)),
                 options.Today,
-                found.Collection
+                found.Collection,
+                SiteOption.Read(parsed, site, found.Collection)
             );
             target.Write(buffer.Written, parsed.GetValue(over));
             terminal.Out.WriteLine($"wrote {Printable.Escape(file)}, ready to print on {parsed.GetValue(paper)}");

@@ -47,7 +47,14 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
         var beside = target.Before.Where(file =>
             file.StartsWith("photos/", StringComparison.Ordinal) && page.Contains(file, StringComparison.Ordinal)
         );
-        foreach (var file in beside.Append(SiteAddress.BoardData(number)).Append(SiteAddress.Badge(number)).ToArray())
+        foreach (
+            var file in beside
+                .Append(SiteAddress.BoardData(number))
+                .Append(SiteAddress.Badge(number))
+                .Append(SiteAddress.Code(number))
+                .Append(SiteAddress.BoardSheet(number))
+                .ToArray()
+        )
         {
             if (target.Kept(file) is { } bytes)
             {

@@ -4,14 +4,17 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Buying;
 using Ohmstead.Assessment.Checks.Boards;
 using Ohmstead.Assessment.Fit;
+using Ohmstead.Assessment.Workshops;
 using Ohmstead.Assessment.Years;
 using Ohmstead.Collections;
 using Ohmstead.Records.Findings;
 using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Report.Search;
+using Ohmstead.Report.Sheets;
 using Ohmstead.Report.Tables;
 using Ohmstead.Running;
 
@@ -102,6 +105,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                             Histories = wishes.Histories,
                             Pictures = pictures,
                             ForPrograms = FilesForPrograms.Files,
+                            Published = Root(workshop) is { } root ? new(root) : null,
                         }
                     ),
                 recordFor: isCounted ? past.ForWorker : null
@@ -137,7 +141,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                     target,
                     context,
                     result,
-                    Site.For(wishes.Site, result.Workshop.Collection.Name),
+                    Site.For(Root(result.Workshop), result.Workshop.Collection.Name),
                     changes,
                     compared,
                     search
@@ -153,6 +157,9 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         var older = new OlderPages(target, options.Today).Keep(files.Boards, result.Boards);
         target.Finish();
         return new(result, pictures.Sized) { LacksPictures = pictures.LacksLibrary, Older = older };
+
+        // What is said on the command line goes before what the collection says.
+        Uri? Root(Workshop workshop) => wishes.Site ?? workshop.Collection.Site?.Value;
 
         Action<JudgedBoard> Pages(ReportContext context)
         {
@@ -181,6 +188,14 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                 else
                 {
                     unfinished.Add(new(path, draft.Whole(), open));
+                }
+
+                BoardSheet.Write(draft.Buffer, context, board);
+                draft.Put(SiteAddress.BoardSheet(board.Board.Id.Value));
+                if (context.Published is { } published)
+                {
+                    QrCode.Of(published.Board(board.Board.Id.Value)).WriteFile(draft.Buffer);
+                    draft.Put(SiteAddress.Code(board.Board.Id.Value));
                 }
 
                 foreach (var photo in board.Visits.SelectMany(visit => visit.Photos).Where(photo => PictureNames.IsSafe(photo.File.Value)))

@@ -8,6 +8,7 @@ using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
 using Ohmstead.Report.Script;
 using Ohmstead.Report.Search;
+using Ohmstead.Report.Sheets;
 using Ohmstead.Report.Style;
 
 namespace Ohmstead.Publishing;
@@ -86,6 +87,7 @@ internal static class WidePages
         yield return Page(SiteAddress.About, buffer => AboutPage.Write(buffer, context));
         yield return _ => target.Put(AtomFeed.PathName, AtomFeed.Write(collection, site, changes.All()));
         yield return _ => target.Put(StyleSheet.FileName, StyleSheet.Read());
+        yield return _ => target.Put(BoardSheet.StyleName, BoardSheet.Style());
         yield return _ => target.Put(PageScript.FileName, PageScript.Read(PageScript.FileName));
         yield return _ => target.Put(PageScript.SearchName, PageScript.Read(PageScript.SearchName));
 

@@ -80,6 +80,7 @@ internal static class GoodRecords
     private const string Collection = """
         collection: Saltmarsh Point weather collection
         keeper: RK
+        site: https://boards.example/
         invented: yes
         decision: guarded
         look_every: 24 months

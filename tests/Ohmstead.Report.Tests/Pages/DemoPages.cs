@@ -15,6 +15,7 @@ using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
+using Ohmstead.Report.Sheets;
 using Ohmstead.Yaml;
 
 namespace Ohmstead.Report.Tests.Pages;
@@ -47,6 +48,7 @@ public sealed class DemoPages : IDisposable
             [.. In("designs").Select(path => Read(path, FileForm.Markdown, FileBinding.Design))]
         );
         JudgedBoard[] boards = [.. In("boards").Select(path => Judged.Board(Read(path, FileForm.Markdown, FileBinding.Board), workshop))];
+        (Workshop, Boards) = (workshop, boards);
         BoardSummary[] summaries = [.. boards.Select(board => BoardSummary.From(board))];
         var checks = Checks();
         var context = new ReportContext(
@@ -59,6 +61,7 @@ public sealed class DemoPages : IDisposable
             Drawer = Drawer.Count(workshop, BoardSummary.UseOfLots(summaries), new DateOnly(2026, 11, 25)),
             Checks = checks.Select(check => check.Name).ToHashSet(StringComparer.Ordinal),
             Commit = "0123abc",
+            Published = new(new("https://boards.example/saltmarsh/")),
             Pictures = new InventedPictures(),
         };
 
@@ -89,6 +92,7 @@ public sealed class DemoPages : IDisposable
         foreach (var board in boards)
         {
             pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
+            pages[SiteAddress.BoardSheet(board.Board.Id.Value)] = Page(() => BoardSheet.Write(buffer, context, board));
         }
 
         foreach (var units in DesignUnits.Group(workshop.Designs.Values, summaries))
@@ -102,6 +106,12 @@ public sealed class DemoPages : IDisposable
 
         Pages = pages;
     }
+
+    /// <summary>What the collection shares.</summary>
+    public Workshop Workshop { get; }
+
+    /// <summary>Its boards.</summary>
+    public IReadOnlyList<JudgedBoard> Boards { get; }
 
     /// <summary>The pages by their path in the report.</summary>
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
