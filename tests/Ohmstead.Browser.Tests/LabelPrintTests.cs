@@ -1,3 +1,4 @@
+using System.Text;
 using UglyToad.PdfPig;
 using UglyToad.PdfPig.Content;
 
@@ -12,7 +13,7 @@ public sealed class LabelPrintTests(ReportFixture report)
         "Ww@%mM WWWWWWWWWWWWWWWWWWWWWWWWWWWWWW 電子気圧計 \u0646\u0635 \ud83d\udd0c\ud83d\udd0c Ångström & <Sons> "
         + "\u0130\u0130\u0130\u0130 of 100 µF ±20 %";
 
-    // The measures of each sheet: columns, rows, width, height, gap across, paper; the margins follow, since a sheet is alike on both sides.
+    // The measures of each sheet: columns, rows, width, height, gap across, paper; the margins follow: a sheet is alike on both sides.
     [Theory]
     [InlineData("A4", 3, 7, 63.5, 38.1, 2.54, 210, 297)]
     [InlineData("A4", 3, 8, 70, 37, 0, 210, 297)]
@@ -109,6 +110,66 @@ public sealed class LabelPrintTests(ReportFixture report)
             return (await PrintedSheets.OfAsync(view, paper)).Count;
         });
         Assert.All(sheets, count => Assert.Equal(1, count));
+    }
+
+    // More of everything than any board of the demo has, each in many words.
+    [Theory]
+    [InlineData("A4")]
+    [InlineData("Letter")]
+    public async Task A_board_of_which_everything_is_said_and_much_of_it_is_one_sheet_too(string paper)
+    {
+        using var folder = new Scratch();
+        const string many =
+            "a long remark of many words that goes on and on until nobody reads it any more and then a little further still";
+        var record = new StringBuilder();
+        record.Append($"---\nboard: Z-1\ntitle: {many}\nserial: {many}\nmaker: {many}\nrevision: {many}\nmade: 1978\nnote: {many}\n");
+        record.Append($"arrived: {{ date: 2001-01-01, from: {many}, complaint: {many} }}\nparts:\n");
+        for (var at = 1; at <= 60; at++)
+        {
+            record.Append(
+                $"  - {{ ref: C{at}, kind: aluminium electrolytic, capacitance: 470 µF, tolerance: ±20 %, rated_voltage: 400 V }}\n"
+            );
+        }
+
+        record.Append("hazards:\n");
+        foreach (
+            var kind in "mains;charged capacitor;picture tube;leaking cell;asbestos;selenium rectifier;beryllia;mercury;radium".Split(';')
+        )
+        {
+            record.Append($"  - {{ hazard: {kind}, at: {many} }}\n");
+        }
+
+        record.Append("bench:\n");
+        for (var day = 1; day <= 28; day++)
+        {
+            record.Append(
+                $"  - date: 2026-02-{day:00}\n    found:\n      - {{ at: C{day}, what: {many}, severity: major }}\n    readings:\n"
+            );
+            record.Append($"      - {{ part: C{day}, circuit: out, frequency: 120 Hz, capacitance: 100 µF }}\n    work:\n");
+            record.Append($"      - {{ at: {many}, did: cleaned, with: isopropanol }}\n");
+        }
+
+        record.Append("waiting:\n");
+        for (var day = 1; day <= 9; day++)
+        {
+            record.Append($"  - {{ since: 2026-03-0{day}, for: {many}, blocks: {many} }}\n");
+        }
+
+        Directory.CreateDirectory(Path.Combine(folder.Root, "records", "boards"));
+        await File.WriteAllTextAsync(Path.Combine(folder.Root, "records", "boards", "Z-1.md"), record.Append("---\n").ToString());
+        await File.WriteAllTextAsync(
+            Path.Combine(folder.Root, "records", "collection.yaml"),
+            $"collection: {many}\nsite: https://boards.example/\nlook_every: 24 months\n"
+        );
+        var pages = await ReportPage.BuildAsync(Path.Combine(folder.Root, "records"), Path.Combine(folder.Root, "pages"));
+        await using var view = await report.ViewAsync();
+        foreach (var page in pages.Where(page => page.Name.StartsWith("sheets/", StringComparison.Ordinal)))
+        {
+            await view.OpenAsync(page);
+            var sheets = await PrintedSheets.OfAsync(view, paper);
+            Assert.True(sheets.Count == 1, $"{page} is {sheets.Count} sheets of {paper}");
+            Assert.Contains("Z-1", string.Join(' ', sheets[0]), StringComparison.Ordinal);
+        }
     }
 
     private async Task<PdfDocument> PrintedAsync(string[] words)

@@ -1,3 +1,6 @@
+using System.Collections.Frozen;
+using Ohmstead.Assessment.History;
+
 namespace Ohmstead.Assessment.Years;
 
 /// <summary>The collection as the bench had it at the end of a day, and what was done since the point before.</summary>
@@ -5,7 +8,11 @@ namespace Ohmstead.Assessment.Years;
 /// <param name="Boards">How many boards were there.</param>
 /// <param name="Fit">How many of them were fit to run.</param>
 /// <param name="Work">What was done since the point before; since the beginning for the first.</param>
-public sealed record PastPoint(DateOnly Day, int Boards, int Fit, BenchCount Work);
+public sealed record PastPoint(DateOnly Day, int Boards, int Fit, BenchCount Work)
+{
+    /// <summary>How many boards were in each state.</summary>
+    public IReadOnlyDictionary<BoardState, int> States { get; init; } = FrozenDictionary<BoardState, int>.Empty;
+}
 
 /// <summary>How much was done at the bench.</summary>
 /// <param name="Visits">Visits of boards.</param>

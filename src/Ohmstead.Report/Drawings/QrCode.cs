@@ -6,8 +6,8 @@ using QRCoder;
 
 namespace Ohmstead.Report.Drawings;
 
-/// <summary>A code that a telephone reads (QR code, ISO/IEC 18004). The modules are worked out by a library; the drawing is one path of ours,
-/// with the quiet zone of four modules around it that the standard asks for.</summary>
+/// <summary>A code that a telephone reads (QR code, ISO/IEC 18004). The modules are worked out by a library; the drawing is one path, with
+/// the quiet zone of four modules around it that the standard asks for.</summary>
 /// <remarks>
 /// Error correction is at level M, which mends about 15 % of the codewords: a label is rubbed and splashed at the bench, which L (7 %)
 /// bears badly; Q and H make the modules of a small label so fine that a cheap printer runs them together.

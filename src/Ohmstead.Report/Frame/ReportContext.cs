@@ -48,6 +48,9 @@ public sealed record ReportContext(Workshop Workshop, IReadOnlySet<string> Board
     /// <summary>The collection on past days, when it was counted; the last of them is today.</summary>
     public ImmutableArray<PastPoint> Past { get; init; } = [];
 
+    /// <summary>The collection a year ago, when it was counted and there was one; its work is that of the year since.</summary>
+    public PastPoint? YearAgo { get; init; }
+
     /// <summary>What the repository tells of boards, by the paths of their records; empty when it was not asked.</summary>
     public IReadOnlyDictionary<string, CommitHistory> Histories { get; init; } = FrozenDictionary<string, CommitHistory>.Empty;
 

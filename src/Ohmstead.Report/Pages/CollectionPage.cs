@@ -1,5 +1,6 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Tables;
@@ -70,6 +71,11 @@ public static class CollectionPage
 
         using var content = html.Open(Tag.Div, ClassName.Content);
         html.Open(Tag.P, ClassName.Lead).Text(CollectionWords.Lead(tables.Boards, "board"));
+        using (html.Open(Tag.P))
+        {
+            html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.CollectionSheet)).Text("The collection on one sheet");
+        }
+
         ChangesPage.Mention(html, context);
         new StateTiles(tables, acts, MostBoards).Write(html);
     }

@@ -18,12 +18,13 @@ public sealed class BoardSheet
     /// <summary>The style of the sheets, from the root of the report.</summary>
     public const string StyleName = "sheets/sheet.css";
 
-    private const int MostReasons = 5;
-    private const int MostHazards = 6;
-    private const int MostSteps = 8;
+    private const int MostReasons = 3;
+    private const int MostHazards = 5;
+    private const int MostSteps = 6;
     private const int MostWaits = 2;
-    private const int LongLine = 150;
-    private const int ShortLine = 90;
+    private const int LongLine = 110;
+    private const int HalfLine = 44;
+    private const int ShortLine = 70;
 
     private readonly HtmlWriter html;
     private readonly ReportContext context;
@@ -77,8 +78,8 @@ public sealed class BoardSheet
 
         html.Open(Tag.P, SheetClass.Fine)
             .Text(
-                $"{context.Workshop.Collection.Name}, {board.Board.Path}, as of {PageFrame.Iso(context.Today)}. This sheet is as old as its "
-                    + $"day; only the record tells how the board stands now.{Invented} {SafetyNotice.Defer}"
+                $"{BriefWords.Of(context.Workshop.Collection.Name, ShortLine)}, {board.Board.Path}, as of {PageFrame.Iso(context.Today)}. "
+                    + $"This sheet is as old as its day; only the record tells how the board stands now.{Invented} {SafetyNotice.Defer}"
             );
     }
 
@@ -141,9 +142,9 @@ public sealed class BoardSheet
         using var list = html.Open(Tag.Ul);
         foreach (var hazard in there.Take(MostHazards))
         {
-            var at = hazard.Hazard.At is { } place ? $" at {BriefWords.Of(place.Value, ShortLine)}" : string.Empty;
+            var at = hazard.Hazard.At is { } place ? $" at {BriefWords.Of(place.Value, HalfLine)}" : string.Empty;
             var first = HazardNotes.Cautions(hazard.Hazard.Kind.Value) is [var caution, ..]
-                ? $": {BriefWords.Of(caution, LongLine)}"
+                ? $": {BriefWords.Of(caution, ShortLine)}"
                 : string.Empty;
             html.Open(Tag.Li).Text($"{hazard.Hazard.Kind.Text}{at}{first}");
         }
@@ -176,7 +177,7 @@ public sealed class BoardSheet
         );
     }
 
-    private void Fact(string name, string? value) => PageFrame.Fact(html, name, value is null ? null : BriefWords.Of(value, ShortLine));
+    private void Fact(string name, string? value) => PageFrame.Fact(html, name, value is null ? null : BriefWords.Of(value, HalfLine));
 
     private void Steps()
     {
@@ -250,7 +251,7 @@ public sealed class BoardSheet
 
         foreach (var wait in board.OpenWaits.Take(MostWaits))
         {
-            html.Open(Tag.Li).Text($"waits for {BriefWords.Of(wait.For.Value, ShortLine)} since {wait.Since.Text}");
+            html.Open(Tag.Li).Text($"waits for {BriefWords.Of(wait.For.Value, HalfLine)} since {wait.Since.Text}");
         }
 
         More(board.OpenWaits.Length - MostWaits, Tag.Li);

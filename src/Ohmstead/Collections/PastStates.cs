@@ -44,8 +44,12 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
         for (var at = 0; at < past.Length; at++)
         {
             var there = paths.Select(path => boards[path].Summaries[at]).OfType<BoardSummary>().ToArray();
-            var fit = there.Count(board => board.State == BoardState.FitToRun) + past[at].Corrected(there);
-            points.Add(new(days[at], there.Length, fit, paths.Aggregate(default(BenchCount), (sum, path) => sum + boards[path].Work[at])));
+            var states = there
+                .Select(past[at].Corrected(there))
+                .GroupBy(state => state)
+                .ToDictionary(state => state.Key, state => state.Count());
+            var work = paths.Aggregate(default(BenchCount), (sum, path) => sum + boards[path].Work[at]);
+            points.Add(new(days[at], there.Length, states.GetValueOrDefault(BoardState.FitToRun), work) { States = states });
         }
 
         return [.. points.SkipWhile(point => point.Boards == 0)];
@@ -119,17 +123,22 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
                 Stories = StoryLinks.Instance,
             };
 
-        // How many more are fit to run, or fewer, by what all boards together show.
-        public int Corrected(IReadOnlyList<BoardSummary> boards)
+        // The state of each board by what all boards together show.
+        public Func<BoardSummary, BoardState> Corrected(IReadOnlyList<BoardSummary> boards)
         {
             var together = BoardsTogether.Compare(Workshop, boards, Options.Today);
-            var changed = boards.Where(together.Changes).ToArray();
-            return changed.Length == 0
-                ? 0
-                : new BoardPass(Folder, Options, Workshop, Found, together)
-                    .Judge([.. changed.Select(board => board.Path)], NodeReaders.ForWorker(0))
-                    .Count(result => result.Summary?.State == BoardState.FitToRun)
-                    - changed.Count(board => board.State == BoardState.FitToRun);
+            string[] changed = [.. boards.Where(together.Changes).Select(board => board.Path)];
+            if (changed.Length == 0)
+            {
+                return static board => board.State;
+            }
+
+            var anew = new BoardPass(Folder, Options, Workshop, Found, together)
+                .Judge(changed, NodeReaders.ForWorker(0))
+                .Select(result => result.Summary)
+                .OfType<BoardSummary>()
+                .ToDictionary(board => board.Path, board => board.State, StringComparer.Ordinal);
+            return board => anew.TryGetValue(board.Path, out var state) ? state : board.State;
         }
     }
 }

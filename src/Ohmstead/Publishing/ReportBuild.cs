@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Ahead;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Buying;
@@ -91,7 +92,8 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
         var search = new SearchCollector(new SearchStore(target));
         var checks = CheckPages.All().Keys.ToHashSet(StringComparer.Ordinal);
         var isCounted = wishes.IsCounted || files.Boards.Count <= MostCounted;
-        var past = new PastStates(files, run, isCounted ? PastDays.Until(options.Today) : []);
+        ImmutableArray<DateOnly> days = isCounted ? PastDays.Until(options.Today) : [];
+        var past = new PastStates(files, run, PastYear.With(days));
         RunResult result;
         using (var progress = new Progress(terminal, files.Boards.Count))
         {
@@ -119,14 +121,17 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
 
         // What showed only when a picture was opened belongs to the findings like the rest.
         result = result with { Findings = [.. result.Findings.Concat(unreadable).Order(FindingOrder.Instance)] };
+        var year = PastYear.Apart(past.Count(), days);
         var context = new ReportContext(result.Workshop, numbers, options.Today, version)
         {
             Checks = checks,
             Buying = BuyingList.Compute(result.Workshop, result.Boards, options.Today),
             Ahead = YearAhead.List(result.Workshop, result.Boards, options.Today, options.Today.AddYears(1)),
             Commit = wishes.Commit,
+            Published = Root(result.Workshop) is { } found ? new(found) : null,
             Since = wishes.Since,
-            Past = past.Count(),
+            Past = year.Points,
+            YearAgo = year.Before,
             Pictures = pictures,
             ForPrograms = FilesForPrograms.Files,
         };

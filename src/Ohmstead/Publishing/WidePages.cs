@@ -57,6 +57,7 @@ internal static class WidePages
         yield return _ => AheadPage.WriteRest(target, context, context.Ahead ?? []);
         yield return _ => FindingsPage.WriteRest(target, context, result.Findings, result.Boards);
         yield return Page(SiteAddress.Collection, buffer => CollectionPage.Write(buffer, context, result.Boards));
+        yield return Page(SiteAddress.CollectionSheet, buffer => CollectionSheet.Write(buffer, context, result.Boards));
         if (context.Since is { } since)
         {
             yield return Page(SiteAddress.Changes, buffer => ChangesPage.Write(buffer, context, since));

@@ -28,7 +28,7 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
 
     [Fact]
     public void Every_link_inside_leads_to_a_page_and_a_place_that_exist() =>
-        Assert.All(demo.Pages, page =>
+        Assert.All(demo.Pages.Concat(demo.Sheets), page =>
             Assert.All(
                 page.Value.QuerySelectorAll("a[href]")
                     .Select(link => link.GetAttribute("href")!)
@@ -44,7 +44,10 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
                         parts[0].Length == 0 ? page.Key
                         : parts[0].StartsWith("../", StringComparison.Ordinal) ? parts[0][3..]
                         : parts[0];
-                    Assert.True(demo.Pages.TryGetValue(path, out var target), $"{page.Key} leads to {address}");
+                    Assert.True(
+                        demo.Pages.TryGetValue(path, out var target) || demo.Sheets.TryGetValue(path, out target),
+                        $"{page.Key} leads to {address}"
+                    );
                     Assert.True(
                         parts.Length == 1 || target.GetElementById(Uri.UnescapeDataString(parts[1])) is not null,
                         $"{page.Key} leads to {address}"

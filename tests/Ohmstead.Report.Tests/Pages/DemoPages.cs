@@ -89,10 +89,14 @@ public sealed class DemoPages : IDisposable
         pages[SiteAddress.Ahead] = Page(() =>
             AheadPage.Write(buffer, context, YearAhead.List(workshop, summaries, context.Today, until), until)
         );
+        var sheets = new Dictionary<string, IDocument>(StringComparer.Ordinal)
+        {
+            [SiteAddress.CollectionSheet] = Page(() => CollectionSheet.Write(buffer, context, summaries)),
+        };
         foreach (var board in boards)
         {
             pages[SiteAddress.Board(board.Board.Id.Value)] = Page(() => BoardPage.Write(buffer, context, board));
-            pages[SiteAddress.BoardSheet(board.Board.Id.Value)] = Page(() => BoardSheet.Write(buffer, context, board));
+            sheets[SiteAddress.BoardSheet(board.Board.Id.Value)] = Page(() => BoardSheet.Write(buffer, context, board));
         }
 
         foreach (var units in DesignUnits.Group(workshop.Designs.Values, summaries))
@@ -105,6 +109,7 @@ public sealed class DemoPages : IDisposable
         }
 
         Pages = pages;
+        Sheets = sheets;
     }
 
     /// <summary>What the collection shares.</summary>
@@ -115,6 +120,9 @@ public sealed class DemoPages : IDisposable
 
     /// <summary>The pages by their path in the report.</summary>
     public IReadOnlyDictionary<string, IDocument> Pages { get; }
+
+    /// <summary>What is printed on one sheet of paper, by its path in the report.</summary>
+    public IReadOnlyDictionary<string, IDocument> Sheets { get; }
 
     /// <inheritdoc/>
     public void Dispose() => buffer.Dispose();

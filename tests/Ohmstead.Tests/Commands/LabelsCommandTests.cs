@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.History;
 using Ohmstead.Tests.Support;
 
 namespace Ohmstead.Tests.Commands;
@@ -87,8 +88,34 @@ public sealed class LabelsCommandTests
         copy.Write("collection.yaml", copy.Read("collection.yaml") + "site: https://own.example/boards\n");
         Assert.InRange(Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit, 0, 1);
         Assert.Equal(CollectionCopy.Boards, Directory.GetFiles(copy.At("pages/codes")).Length);
+        Assert.Contains(
+            "aria-label=\"https://own.example/boards/index.html\"",
+            copy.Read("pages/sheets/~collection.html"),
+            StringComparison.Ordinal
+        );
         Assert.Contains("../codes/SP-0007.svg", copy.Read("pages/boards/SP-0007.html"), StringComparison.Ordinal);
         Assert.Contains("https://own.example/boards/boards/SP-0007.html", copy.Read("pages/feed.xml"), StringComparison.Ordinal);
+    }
+
+    // What boards --on tells of that day, and what the clock tells of none.
+    [Fact]
+    public void The_collection_on_one_sheet_sets_now_beside_a_year_ago()
+    {
+        using var folder = CollectionCopy.Empty();
+        Assert.InRange(Run.Of("report", CollectionCopy.Untouched, "--to", folder.At("pages"), "--as-of", "2027-06-25").Exit, 0, 1);
+        var page = Plain(folder.Read("pages/sheets/~collection.html"));
+        foreach (var state in BoardStates.All)
+        {
+            var words = BoardStates.Words(state);
+            var (now, then) = (Told(words), Told(words, "--on", "2026-06-25"));
+            var row = $"{words}</span><td class=\"figure\">{now}<td class=\"figure\">{then}</tr>";
+            Assert.Equal(now + then > 0, page.Contains(row, StringComparison.Ordinal));
+        }
+
+        static int Told(string state, params string[] on) =>
+            Run.Of(["boards", "--state", state, "--brief", "--in", CollectionCopy.Untouched, "--as-of", "2027-06-25", .. on])
+                .Out.Split('\n')
+                .Count(line => line.StartsWith("SP-", StringComparison.Ordinal));
     }
 
     private static Run Typed(CollectionCopy folder, string collection, params string[] words) =>
