@@ -156,10 +156,15 @@ public sealed class LabelPrintTests(ReportFixture report)
         }
 
         Directory.CreateDirectory(Path.Combine(folder.Root, "records", "boards"));
-        await File.WriteAllTextAsync(Path.Combine(folder.Root, "records", "boards", "Z-1.md"), record.Append("---\n").ToString());
+        await File.WriteAllTextAsync(
+            Path.Combine(folder.Root, "records", "boards", "Z-1.md"),
+            record.Append("---\n").ToString(),
+            TestContext.Current.CancellationToken
+        );
         await File.WriteAllTextAsync(
             Path.Combine(folder.Root, "records", "collection.yaml"),
-            $"collection: {many}\nsite: https://boards.example/\nlook_every: 24 months\n"
+            $"collection: {many}\nsite: https://boards.example/\nlook_every: 24 months\n",
+            TestContext.Current.CancellationToken
         );
         var pages = await ReportPage.BuildAsync(Path.Combine(folder.Root, "records"), Path.Combine(folder.Root, "pages"));
         await using var view = await report.ViewAsync();

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text;
 using Ohmstead.Report.Html;
-using Ohmstead.Report.Sheets;
 
 namespace Ohmstead.Report.Labels;
 

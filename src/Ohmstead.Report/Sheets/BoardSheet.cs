@@ -1,6 +1,5 @@
 using System.Globalization;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Records.Model;

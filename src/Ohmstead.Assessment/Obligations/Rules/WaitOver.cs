@@ -2,7 +2,6 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
 using Ohmstead.Records.Model;
-using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.Obligations.Rules;
 
