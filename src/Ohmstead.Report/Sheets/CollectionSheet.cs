@@ -11,8 +11,8 @@ using Ohmstead.Report.Style;
 
 namespace Ohmstead.Report.Sheets;
 
-/// <summary>The collection on one sheet of paper, for whoever decides about it once a year: how it stands now and stood a year ago, what was
-/// done since, what waits and what presses most.</summary>
+/// <summary>The collection on one sheet of paper, for whoever decides about it once a year: how it stands now and stood a year ago, what
+/// was done since, what waits and what presses most.</summary>
 public sealed class CollectionSheet
 {
     private const int MostPressing = 8;
@@ -159,8 +159,8 @@ public sealed class CollectionSheet
             using var item = html.Open(Tag.Li);
             html.Open(Tag.Strong).Text(board.Id.Value);
             html.Text(
-                $" {BriefWords.Of(board.Title, ShortLine)}, {BoardStates.Words(board.State)}: {BriefWords.Sentence(reason.Told, LongLine)} Next: "
-                    + $"{BriefWords.Sentence(reason.NextStep, ShortLine)}"
+                $" {BriefWords.Of(board.Title, ShortLine)}, {BoardStates.Words(board.State)}: "
+                    + $"{BriefWords.Sentence(reason.Told, LongLine)} Next: {BriefWords.Sentence(reason.NextStep, ShortLine)}"
             );
         }
 

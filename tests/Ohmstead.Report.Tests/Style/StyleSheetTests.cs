@@ -60,6 +60,10 @@ public partial class StyleSheetTests
         // A choice of the person at the page is remembered, each in one place; nothing of a record is.
         script = script.Replace("localStorage.getItem(`ohmstead.${name}`)", string.Empty, StringComparison.Ordinal);
         script = script.Replace("localStorage.setItem(`ohmstead.${name}`, value)", string.Empty, StringComparison.Ordinal);
+        // Where one photograph ends over the other: a whole number of percent from a slider, and nothing of a record.
+        const string cut = "copies[1].style.clipPath = `inset(0 0 0 ${slider.value}%)`;";
+        Assert.Equal(times + 1, script.Split(cut).Length);
+        script = script.Replace(cut, string.Empty, StringComparison.Ordinal);
         string[] dangers =
         [
             "innerHTML",
