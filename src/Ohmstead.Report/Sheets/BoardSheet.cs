@@ -116,7 +116,7 @@ public sealed class BoardSheet
         using var list = html.Open(Tag.Ul);
         foreach (var reason in board.Reasons.Take(MostReasons))
         {
-            html.Open(Tag.Li).Text($"{BriefWords.Sentence(reason.Told, LongLine)} Next: {BriefWords.Sentence(reason.NextStep, ShortLine)}");
+            html.Open(Tag.Li).Text($"{BriefWords.Sentence(reason.Told, LongLine)} Next: {BriefWords.Sentence(reason.NextStep, LongLine)}");
         }
 
         More(board.Reasons.Length - MostReasons, Tag.Li);
@@ -142,9 +142,7 @@ public sealed class BoardSheet
         foreach (var hazard in there.Take(MostHazards))
         {
             var at = hazard.Hazard.At is { } place ? $" at {BriefWords.Of(place.Value, HalfLine)}" : string.Empty;
-            var first = HazardNotes.Cautions(hazard.Hazard.Kind.Value) is [var caution, ..]
-                ? $": {BriefWords.Of(caution, ShortLine)}"
-                : string.Empty;
+            var first = HazardNotes.Cautions(hazard.Hazard.Kind.Value) is [var caution, ..] ? $": {caution}" : string.Empty;
             html.Open(Tag.Li).Text($"{hazard.Hazard.Kind.Text}{at}{first}");
         }
 

@@ -160,7 +160,7 @@ public sealed class CollectionSheet
             html.Open(Tag.Strong).Text(board.Id.Value);
             html.Text(
                 $" {BriefWords.Of(board.Title, ShortLine)}, {BoardStates.Words(board.State)}: "
-                    + $"{BriefWords.Sentence(reason.Told, LongLine)} Next: {BriefWords.Sentence(reason.NextStep, ShortLine)}"
+                    + $"{BriefWords.Sentence(reason.Told, LongLine)} Next: {BriefWords.Sentence(reason.NextStep, LongLine)}"
             );
         }
 

@@ -14,7 +14,7 @@ public sealed class HazardGoneTests
     [Fact]
     public void A_crazed_suppressor_that_was_cleaned_is_still_there() =>
         Board("crazed suppressor, at: C5", "work", "{ part: C5, did: cleaned }")
-            .Open("C5", BoardState.MakeSafe, "crazed suppressor not made safe", "remove it or make it safe, and record the work");
+            .Open("C5", BoardState.MakeSafe, "crazed suppressor not made safe", "remove it, and record the work");
 
     [Fact]
     public void Leaked_electrolyte_that_nobody_washed_off_is_still_there() =>
@@ -38,7 +38,7 @@ public sealed class HazardGoneTests
     [InlineData("part: C6", "C6")]
     public void A_part_that_was_put_back_took_its_hazard_back_with_it(string where, string at) =>
         Board($"crazed suppressor, at: {at}", "work", $"{{ {where}, did: removed }}\n      - {{ {where}, did: put back }}")
-            .Open(at, BoardState.MakeSafe, "crazed suppressor not made safe", "remove it or make it safe, and record the work");
+            .Open(at, BoardState.MakeSafe, "crazed suppressor not made safe", "remove it, and record the work");
 
     // Three nickel cells of 1.2 V: 3.6 V is their nominal voltage.
     [Fact]
@@ -57,7 +57,7 @@ public sealed class HazardGoneTests
     [InlineData("3.75 V", Read)]
     [InlineData("1.10 V", Read + Kept)]
     public void A_pack_stays_a_hazard_that_nobody_read_or_nobody_decided_on_or_that_reads_spent(string volts, string visit) =>
-        Pack(volts, visit).Open("G1", BoardState.MakeSafe, "cell pack not made safe", "remove it or make it safe, and record the work");
+        Pack(volts, visit).Open("G1", BoardState.MakeSafe, "cell pack not made safe", "remove it, and record the work");
 
     [Fact]
     public void Mains_stay_and_are_cautioned_against() =>

@@ -52,6 +52,8 @@ public sealed class ReportCommandTests
                 "index.html",
                 "search/p1.js",
                 "search/w1.js",
+                "sheets/SP-0003.html",
+                "sheets/~collection.html",
             ],
             Pages(copy).Where(page => before[page.Key] != page.Value).Select(page => page.Key).Order(StringComparer.Ordinal)
         );

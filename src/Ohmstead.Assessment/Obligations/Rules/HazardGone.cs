@@ -78,16 +78,11 @@ public sealed class HazardGone : IObligationRule
             : null;
 
     private static string NextStep(HazardKind kind) =>
-        kind == HazardKind.LeakedElectrolyte
-            ? "wash it off, let it dry, and record the work"
-            : "remove it or make it safe, and record the work";
+        kind == HazardKind.LeakedElectrolyte ? "wash it off, let it dry, and record the work" : "remove it, and record the work";
 
     // What nothing but another part answers is not left in for anything.
-    private static string Act(HazardKind kind, string? at, string what)
-    {
-        var name = at is null ? what : $"{at}, {what}";
-        return kind == HazardKind.LeakedElectrolyte ? $"wash off the {what}{(at is null ? string.Empty : $" at {at}")}"
-            : ClosingWork.MakesSafe(WorkKind.MadeSafe, kind) ? $"remove {name}, or make it safe"
-            : $"remove {name}";
-    }
+    private static string Act(HazardKind kind, string? at, string what) =>
+        kind == HazardKind.LeakedElectrolyte
+            ? $"wash off the {what}{(at is null ? string.Empty : $" at {at}")}"
+            : $"remove {(at is null ? what : $"{at}, {what}")}";
 }
