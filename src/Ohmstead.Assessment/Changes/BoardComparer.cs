@@ -23,7 +23,11 @@ public static class BoardComparer
         AddListed(changes, ChangeKind.Reason, was.Reasons, now.Reasons, reason => (reason.At, WithoutPlace(reason.Told)));
         VerdictComparer.AddTo(changes, was, now, earlier);
         Add(changes, new(ChangeKind.LookAgain, string.Empty, Day(was.LookAgain), Day(now.LookAgain)));
-        AddByPlace(changes, ChangeKind.Life, Lives(was), Lives(now));
+        if (!Dates(was).SequenceEqual(Dates(now)))
+        {
+            AddByPlace(changes, ChangeKind.Life, Lives(was), Lives(now));
+        }
+
         AddByPlace(changes, ChangeKind.Need, Needs(was), Needs(now));
         Add(changes, new(ChangeKind.Whereabouts, string.Empty, was.Whereabouts.Told, now.Whereabouts.Told));
         AddListed(changes, ChangeKind.Finding, was.Reported, now.Reported, finding => (null, Told(finding)));
@@ -100,8 +104,14 @@ public static class BoardComparer
 
     private static string? Day(DateOnly? day) => day is { } known ? IsoDate.Text(known) : null;
 
+    private static IEnumerable<LifeDates> DatesOf(JudgedBoard board) =>
+        board.IsWorkedOn ? board.Lives.Select(life => life.Dates).OfType<LifeDates>() : [];
+
+    private static IEnumerable<(string Of, DateOnly Earliest, DateOnly Latest)> Dates(JudgedBoard board) =>
+        DatesOf(board).Select(life => (life.Reference, life.Earliest, life.Latest));
+
     private static Dictionary<string, string> Lives(JudgedBoard board) =>
-        (board.IsWorkedOn ? board.Lives.Select(life => life.Dates).OfType<LifeDates>() : [])
+        DatesOf(board)
             .DistinctBy(life => life.Reference, StringComparer.Ordinal)
             .ToDictionary(
                 life => life.Reference,
