@@ -26,6 +26,12 @@ public static class NodeReaders
     /// </remarks>
     public static INodeReader ForWorker(int worker) => new PlainNodeReader(() => Thorough(worker));
 
+    /// <summary>A reader for one worker that reads two states of each file, one after the other: what stands in both on the same line is
+    /// one node.</summary>
+    /// <param name="worker">Which worker, from 0.</param>
+    /// <returns>A reader that gives the same nodes and findings as any other.</returns>
+    public static INodeReader ForStates(int worker) => new PlainNodeReader(() => Thorough(worker), readsStates: true);
+
     /// <summary>A reader for the only worker.</summary>
     internal static PlainNodeReader Plain() => new(() => Thorough(0));
 

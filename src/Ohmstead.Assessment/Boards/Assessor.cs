@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Fit;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Life;
-using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Assessment.Shelf.Ages;
 using Ohmstead.Assessment.Workshops;
@@ -27,11 +26,11 @@ public sealed class Assessor
 
     /// <summary>Assesses boards of a workshop.</summary>
     /// <param name="workshop">What boards refer to.</param>
-    /// <param name="limits">The limits that are known already: marks have the same in every workshop.</param>
-    public Assessor(Workshop workshop, LimitMemo limits)
+    /// <param name="memo">What is known already.</param>
+    public Assessor(Workshop workshop, JudgeMemo memo)
     {
         this.workshop = workshop;
-        judge = new(workshop, limits);
+        judge = new(workshop, memo);
         lots = new(workshop, judge);
     }
 

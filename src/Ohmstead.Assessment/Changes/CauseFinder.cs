@@ -1,7 +1,7 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
-using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Records.Entries;
 using Ohmstead.Records.Findings;
@@ -36,11 +36,11 @@ public sealed record ReadBoard(BoardFile Board, ImmutableArray<Finding> Found);
 /// <param name="was">The earlier state of the collection.</param>
 /// <param name="now">The later state.</param>
 /// <param name="shared">What differs in the files that boards share.</param>
-/// <param name="limits">The limits that are known already.</param>
-public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnlyList<InputDifference> shared, LimitMemo limits)
+/// <param name="memo">What is known already.</param>
+public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnlyList<InputDifference> shared, JudgeMemo memo)
 {
     private readonly Dictionary<InputKind, BoardJudge> judges = [];
-    private readonly BoardJudge asItWas = was.Judge(limits);
+    private readonly BoardJudge asItWas = was.Judge(memo);
 
     /// <summary>The changes of a board, each with its cause.</summary>
     /// <param name="board">The board.</param>
@@ -129,7 +129,7 @@ public sealed class CauseFinder(CollectionSide was, CollectionSide now, IReadOnl
 
         if (!judges.TryGetValue(kind, out var judge))
         {
-            judges.Add(kind, judge = was.With(now, kind).Judge(limits));
+            judges.Add(kind, judge = was.With(now, kind).Judge(memo));
         }
 
         return judge.Judge(board.Was.Board, board.Was.Found);

@@ -2,7 +2,7 @@ using System.Collections.Frozen;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks.Basis;
-using Ohmstead.Assessment.Limits;
+using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
@@ -24,9 +24,9 @@ public sealed record CollectionSide(Workshop Workshop, DateOnly Today, Immutable
     public BoardsTogether? Together { get; init; }
 
     /// <summary>Judges boards of this side, for one thread at a time.</summary>
-    /// <param name="limits">The limits that are known already: the other side asks for the same.</param>
-    public BoardJudge Judge(LimitMemo limits) =>
-        new(Workshop, SharedFaults.From(Workshop, Together is null ? Found : Found.Concat(Together.Findings)), Today, Pictures, limits)
+    /// <param name="memo">What is known already: the other side asks for the same.</param>
+    public BoardJudge Judge(JudgeMemo memo) =>
+        new(Workshop, SharedFaults.From(Workshop, Together is null ? Found : Found.Concat(Together.Findings)), Today, Pictures, memo)
         {
             Pieces = Together?.Pieces ?? PieceShares.None,
             Stories = Stories,

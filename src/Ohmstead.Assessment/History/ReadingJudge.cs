@@ -12,8 +12,8 @@ namespace Ohmstead.Assessment.History;
 /// <remarks>It keeps what is the same for many readings in mind, so an instance is used by one thread at a time; each worker has its
 /// own.</remarks>
 /// <param name="workshop">What readings refer to.</param>
-/// <param name="known">The limits that are known already: marks have the same in every workshop.</param>
-public sealed class ReadingJudge(Workshop workshop, LimitMemo known)
+/// <param name="memo">What is known already.</param>
+public sealed class ReadingJudge(Workshop workshop, JudgeMemo memo)
 {
     // Most readings of a visit are taken in one and the same way.
     private ReadingConditions? lastHow;
@@ -70,20 +70,42 @@ public sealed class ReadingJudge(Workshop workshop, LimitMemo known)
 
         // What has not been fitted yet lies on the bench where nothing else is written.
         var circuit = reading.Circuit?.Value ?? (isNew ? Circuit.Out : null);
+        var lapsed = instrument is null ? null : LapsedOn(instrument, visit.Date.Value);
+        return Known(new(reading, how, circuit, instrument, lapsed, values, place, RuleFor(values)));
+    }
+
+    private ImmutableArray<Verdict> Known(in ReadingAsked asked)
+    {
+        if (memo.Verdicts is not { } before)
+        {
+            return Decided(asked);
+        }
+
+        if (!before.TryFind(asked, out var verdicts))
+        {
+            before.Add(asked, verdicts = Decided(asked));
+        }
+
+        return verdicts;
+    }
+
+    private ImmutableArray<Verdict> Decided(in ReadingAsked asked)
+    {
+        var (reading, values) = (asked.Reading, asked.Values);
         var read = ValuesOf(reading, values);
         var verdicts = ImmutableArray.CreateBuilder<Verdict>(read.Length);
         for (var at = 0; at < read.Length; at++)
         {
             var value = read[at];
-            var limits = known.For(values, place, value.Measured, how);
-            var verdict = Judge.Decide(
-                value,
-                limits,
-                circuit,
-                MeterOf(instrument, value, visit, RangeOf(reading.Values, value, reading.Range)),
-                RuleFor(values),
-                values
+            var meter = MeterReach.For(
+                asked.Instrument,
+                value.Measured,
+                value.Value.Value,
+                asked.Lapsed,
+                RangeOf(reading.Values, value, reading.Range)
             );
+            var limits = memo.Limits.For(values, asked.Place, value.Measured, asked.How);
+            var verdict = Judge.Decide(value, limits, asked.Circuit, meter, asked.Rule, values);
             verdicts.Add(
                 verdict.Outcome == VerdictOutcome.NoLimit && UsualWords.For(values) is { } usual
                     ? verdict with

@@ -22,10 +22,10 @@ namespace Ohmstead.Assessment.Obligations;
 /// <param name="shared">What was found in the files that boards share.</param>
 /// <param name="today">The day of this run.</param>
 /// <param name="pictures">The pictures of the collection.</param>
-/// <param name="limits">The limits that are known already; none where nobody else judges beside it.</param>
-public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly today, IPictures pictures, LimitMemo? limits = null)
+/// <param name="memo">What is known already; nothing where nobody else judges beside it.</param>
+public sealed class BoardJudge(Workshop workshop, SharedFaults shared, DateOnly today, IPictures pictures, JudgeMemo? memo = null)
 {
-    private readonly Assessor assessor = new(workshop, limits ?? new());
+    private readonly Assessor assessor = new(workshop, memo ?? new());
 
     /// <summary>Which fitting has which piece of a lot, once all boards were compared; before that each board takes what it asks.</summary>
     public PieceShares Pieces { get; init; } = PieceShares.None;

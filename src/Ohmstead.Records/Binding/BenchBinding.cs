@@ -50,7 +50,7 @@ public static class BenchBinding
     internal static ImmutableArray<T> Each<T>(Fields fields, string key, Func<Fields, T?> read)
         where T : class
     {
-        var items = fields.List(key);
+        var items = fields.List<T>(key);
         if (items.Length == 0)
         {
             return [];
@@ -59,8 +59,13 @@ public static class BenchBinding
         var result = ImmutableArray.CreateBuilder<T>(items.Length);
         foreach (var item in items)
         {
-            if (read(item) is { } value)
+            if (item.Known is T known)
             {
+                result.Add(known);
+            }
+            else if (read(item) is { } value)
+            {
+                item.Keep(value);
                 result.Add(value);
             }
         }

@@ -8,7 +8,8 @@ namespace Ohmstead.Records.Binding;
 
 /// <summary>Lays the nodes of one file against their shapes. One cause gives one finding, on its line.</summary>
 /// <param name="path">The path of the file from the root of the collection.</param>
-public sealed class Binder(string path)
+/// <param name="items">What items were read as in another state of the file; null where one state is read.</param>
+public sealed class Binder(string path, ReadItems? items = null)
 {
     // Whether a key that is missing was misspelled is asked of so many keys; a mapping of a record has a handful.
     private const int MostSlips = 200;
@@ -57,6 +58,19 @@ public sealed class Binder(string path)
         }
 
         return new Fields(this, shape, node, places);
+    }
+
+    /// <summary>What an item of a list was read as in another state of the file; null where it is to be read.</summary>
+    internal T? Known<T>(MappingNode node)
+        where T : class => items?.Find<T>(node);
+
+    /// <summary>Keeps what an item was read as, where nothing was found in the file so far.</summary>
+    internal void Keep(MappingNode node, object item)
+    {
+        if (items is not null && findings.Count == 0)
+        {
+            items.Add(node, item);
+        }
     }
 
     /// <summary>The path of the file from the root of the collection.</summary>

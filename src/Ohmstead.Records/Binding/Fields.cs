@@ -36,6 +36,12 @@ public sealed class Fields
         this.places = places;
     }
 
+    /// <summary>What the mapping was read as in another state of the file; null where it is to be read.</summary>
+    internal object? Known { get; private init; }
+
+    /// <summary>Keeps what the mapping was read as, for another state of the file.</summary>
+    internal void Keep(object item) => binder.Keep(mapping, item);
+
     /// <summary>Where the mapping starts.</summary>
     public Spot Spot => mapping.Spot;
 
@@ -325,7 +331,8 @@ public sealed class Fields
     }
 
     /// <summary>The items of a list of mappings.</summary>
-    public ImmutableArray<Fields> List(string key)
+    public ImmutableArray<Fields> List<T>(string key)
+        where T : class
     {
         var place = Place(key);
         var inner = shape.KeyAt(place).Inner!;
@@ -340,6 +347,10 @@ public sealed class Fields
                     if (sequence.Items[i] is not MappingNode mapping)
                     {
                         ReportItem(key, sequence.Items[i], inner);
+                    }
+                    else if (binder.Known<T>(mapping) is { } known)
+                    {
+                        items.Add(new(binder, inner, mapping, []) { Known = known });
                     }
                     else if (OtherPlace.ListFor(shape, inner, mapping) is { } right)
                     {

@@ -88,47 +88,60 @@ public static class FileBinding
         });
 
     /// <summary>Reads a board.</summary>
-    public static FileReading<BoardFile> Board(string path, NodeReading text) => Read(path, text, FileShapes.Board, fields =>
-        {
-            // Everything is read even when the number is missing, so that one run names every fault.
-            var board = new BoardFile(
-                path,
-                fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot),
-                fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot)
-            )
-            {
-                Design = fields.Id("design"),
-                Serial = fields.Text("serial"),
-                Revision = fields.Text("revision"),
-                Maker = fields.Text("maker"),
-                Made = fields.RoughDate("made"),
-                Arrived = fields.Mapping("arrived") is { } arrived
-                    ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note"))
-                    : null,
-                ToldBefore = fields.Date("told_before"),
-                Duty = Duty(fields.Mapping("duty")),
-            };
-            var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
-            var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, null));
-            board = board with
-            {
-                Parts = parts,
-                UnreadParts = unreadParts,
-                Points = points,
-                UnreadPoints = unreadPoints,
-                Hazards = BenchBinding.Each(fields, "hazards", Hazard),
-                Bench = BenchBinding.Visits(fields),
-                Waiting = BenchBinding.Each(fields, "waiting", Wait),
-                Whereabouts = BenchBinding.Each(fields, "whereabouts", WentTo),
-                Formerly = BenchBinding.Each(fields, "formerly", Former),
-                Note = fields.Text("note"),
-                Body = text.Body,
-                BodyLine = text.BodyLine,
-            };
-            return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
-        });
+    public static FileReading<BoardFile> Board(string path, NodeReading text) => Board(path, text, null);
 
-    internal static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read)
+    /// <summary>Reads a board of which another state may have been read.</summary>
+    /// <param name="path">The path of the file.</param>
+    /// <param name="text">Its nodes.</param>
+    /// <param name="items">What items were read as in another state of the record; null where one state is read.</param>
+    public static FileReading<BoardFile> Board(string path, NodeReading text, ReadItems? items) =>
+        Read(
+            path,
+            text,
+            FileShapes.Board,
+            fields =>
+            {
+                // Everything is read even when the number is missing, so that one run names every fault.
+                var board = new BoardFile(
+                    path,
+                    fields.Id("board") ?? new(string.Empty, string.Empty, fields.Spot),
+                    fields.Text("title") ?? new(string.Empty, string.Empty, fields.Spot)
+                )
+                {
+                    Design = fields.Id("design"),
+                    Serial = fields.Text("serial"),
+                    Revision = fields.Text("revision"),
+                    Maker = fields.Text("maker"),
+                    Made = fields.RoughDate("made"),
+                    Arrived = fields.Mapping("arrived") is { } arrived
+                        ? new(arrived.RoughDate("date"), arrived.Text("from"), arrived.Text("complaint"), arrived.Text("note"))
+                        : null,
+                    ToldBefore = fields.Date("told_before"),
+                    Duty = Duty(fields.Mapping("duty")),
+                };
+                var (parts, unreadParts) = BenchBinding.Named(fields, "parts", PartShape.Ref.Name, part => PartBinding.Part(part, null));
+                var (points, unreadPoints) = BenchBinding.Named(fields, "points", "point", point => Point(point, null));
+                board = board with
+                {
+                    Parts = parts,
+                    UnreadParts = unreadParts,
+                    Points = points,
+                    UnreadPoints = unreadPoints,
+                    Hazards = BenchBinding.Each(fields, "hazards", Hazard),
+                    Bench = BenchBinding.Visits(fields),
+                    Waiting = BenchBinding.Each(fields, "waiting", Wait),
+                    Whereabouts = BenchBinding.Each(fields, "whereabouts", WentTo),
+                    Formerly = BenchBinding.Each(fields, "formerly", Former),
+                    Note = fields.Text("note"),
+                    Body = text.Body,
+                    BodyLine = text.BodyLine,
+                };
+                return board.Id.Value.Length == 0 || board.Title.Value.Length == 0 ? null : board;
+            },
+            items
+        );
+
+    internal static FileReading<T> Read<T>(string path, NodeReading text, Shape shape, Func<Fields, T?> read, ReadItems? items = null)
         where T : class
     {
         if (text.Root is not { } root)
@@ -136,7 +149,7 @@ public static class FileBinding
             return new(null, text.Findings);
         }
 
-        var binder = new Binder(path);
+        var binder = new Binder(path, items);
         if (
             root.ValueOf("format") is ScalarNode { Text: var written } scalar
             && int.TryParse(

@@ -13,12 +13,14 @@ namespace Ohmstead.Yaml.Plain;
 /// this one only has to know when it is sure. One instance is used by one thread at a time.
 /// </remarks>
 /// <param name="thorough">The reader for all else, made when the first file asks for it.</param>
-public sealed class PlainNodeReader(Func<INodeReader> thorough) : INodeReader
+/// <param name="readsStates">True where states of one file are read one after the other: what stands in both on the same line is one
+/// node.</param>
+public sealed class PlainNodeReader(Func<INodeReader> thorough, bool readsStates = false) : INodeReader
 {
     // Each level of nesting is a call, and both readers have to agree on how deep is too deep.
     private const int Deepest = 16;
 
-    private readonly PlainTree tree = new();
+    private readonly PlainTree tree = new(readsStates ? new LinesBefore() : null);
     private INodeReader? other;
 
     /// <summary>How many files went to the other reader.</summary>

@@ -12,18 +12,26 @@ internal sealed class PlainTree
     private const int EventsAround = 4;
 
     private readonly PlainCursor cursor = new();
+    private readonly LinesBefore? lines;
     private readonly PlainScalars scalars;
     private readonly List<MappingEntry> entries = [];
     private readonly List<Node> items = [];
     private int eventsLeft;
 
-    internal PlainTree() => scalars = new PlainScalars(cursor, new RecentTexts());
+    /// <summary>Builds nodes.</summary>
+    /// <param name="lines">The entries of the file before; null where the files that are read have nothing to do with each other.</param>
+    internal PlainTree(LinesBefore? lines)
+    {
+        scalars = new PlainScalars(cursor, new RecentTexts());
+        this.lines = lines;
+    }
 
     /// <summary>The nodes of a stretch of a file, or null when it is for the library to read.</summary>
     internal MappingNode? Read(SourceText source, int start, int end, ReadingLimits limits)
     {
         eventsLeft = limits.Events - EventsAround;
         scalars.Open(limits.FieldBytes);
+        lines?.Begin(source.Text, limits.FieldBytes);
         cursor.Open(source, start, end);
         var root = cursor.IsAtEnd || cursor.Column > 0 ? null : Mapping(limits.Depth);
         var isWhole = cursor is { IsInDoubt: false, IsAtEnd: true };
@@ -121,7 +129,7 @@ internal sealed class PlainTree
     private Node? Value(int column, int levels)
     {
         var value =
-            cursor.Next is '{' or '[' ? Flow(column, levels)
+            cursor.Next is '{' or '[' ? FlowOnce(column, levels)
             : Takes(1) ? scalars.OfLine()
             : null;
         if (value is null)
@@ -131,6 +139,25 @@ internal sealed class PlainTree
 
         cursor.FinishLine();
         return IsDeeper(column) ? null : value;
+    }
+
+    // The entry of the file before, where it stands there again.
+    private Node? FlowOnce(int column, int levels)
+    {
+        var events = 0;
+        if (lines?.Find(cursor, levels, out events) is { } same)
+        {
+            return Takes(events) ? same : null;
+        }
+
+        var (line, place, start, left) = (cursor.Line, cursor.Column, cursor.At, eventsLeft);
+        var read = Flow(column, levels);
+        if (read is not null && !cursor.IsInDoubt && cursor.Line == line)
+        {
+            lines?.Add(line, place, start..cursor.At, levels, left - eventsLeft, read);
+        }
+
+        return read;
     }
 
     private Node? Flow(int column, int levels) =>

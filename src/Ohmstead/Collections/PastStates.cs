@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
-using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Workshops;
@@ -30,10 +29,14 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
     /// <summary>Makes what takes up boards, for one worker: the record with what reading it found.</summary>
     public Action<BoardFile, ImmutableArray<Finding>> ForWorker()
     {
-        // On each day the same marks are judged.
-        var limits = new LimitMemo();
-        var judges = past.Select(day => day.Judge(null, limits)).ToArray();
-        return (board, found) => boards[board.Path] = Judge(board, found, judges);
+        // On each day the same marks are judged, and the same readings again.
+        var memo = new JudgeMemo { Verdicts = new() };
+        var judges = past.Select(day => day.Judge(null, memo)).ToArray();
+        return (board, found) =>
+        {
+            memo.Begin();
+            boards[board.Path] = Judge(board, found, judges);
+        };
     }
 
     /// <summary>The counts, from the first day on which there was a board.</summary>
@@ -110,13 +113,13 @@ internal sealed class PastStates(CollectionFolder folder, RunOptions options, IR
             return new(folder, then, upTo, workshop, found);
         }
 
-        public BoardJudge Judge(BoardsTogether? together, LimitMemo limits) =>
+        public BoardJudge Judge(BoardsTogether? together, JudgeMemo memo) =>
             new(
                 Workshop,
                 SharedFaults.From(Workshop, together is null ? Found : Found.Concat(together.Findings)),
                 Options.Today,
                 Folder.Files.Pictures(Options),
-                limits
+                memo
             )
             {
                 Pieces = together?.Pieces ?? PieceShares.None,

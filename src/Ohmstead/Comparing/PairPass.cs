@@ -31,7 +31,7 @@ internal sealed class PairPass(
         var results = new PairResult[pairs.Count];
         SideBySide.Run(pairs.Count, options.Workers, number =>
         {
-            var worker = new PairWorker(was, now, shared, new(NodeReaders.ForWorker(number), options), new());
+            var worker = new PairWorker(was, now, shared, (NodeReaders.ForStates(number), options), new() { Verdicts = new() });
             return at => results[at] = worker.Compare(pairs[at]);
         });
         return results;

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Changes;
 using Ohmstead.Assessment.History;
-using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Collections;
@@ -20,23 +19,26 @@ namespace Ohmstead.Comparing;
 /// <param name="now">The later state with its files.</param>
 /// <param name="shared">What differs in the files that boards share.</param>
 /// <param name="how">How records are read.</param>
-/// <param name="limits">The limits that are known already: both judges and who looks for causes ask for those of the same marks.</param>
+/// <param name="memo">What is known already: both judges and who looks for causes ask the same of the same marks and readings.</param>
 internal sealed class PairWorker(
     (CollectionFolder Folder, CollectionSide Side) was,
     (CollectionFolder Folder, CollectionSide Side) now,
     IReadOnlyList<InputDifference> shared,
     (INodeReader Nodes, RunOptions Options) how,
-    LimitMemo limits
+    JudgeMemo memo
 )
 {
     private readonly FileReader before = new(was.Folder, how.Nodes, how.Options);
     private readonly FileReader after = new(now.Folder, how.Nodes, how.Options);
-    private readonly BoardJudge asItWas = was.Side.Judge(limits);
-    private readonly BoardJudge asItIs = now.Side.Judge(limits);
-    private readonly CauseFinder causes = new(was.Side, now.Side, shared, limits);
+    private readonly BoardJudge asItWas = was.Side.Judge(memo);
+    private readonly BoardJudge asItIs = now.Side.Judge(memo);
+    private readonly ReadItems items = new();
+    private readonly CauseFinder causes = new(was.Side, now.Side, shared, memo);
 
     public PairResult Compare(BoardPair pair)
     {
+        memo.Begin();
+        items.Begin();
         var (earlier, later, entries) = Read(pair);
         var (judgedWas, judgedNow) = (Judge(asItWas, earlier), Judge(asItIs, later));
         ImmutableArray<InputDifference> own =
@@ -123,10 +125,10 @@ internal sealed class PairWorker(
         return (earlier, later, pair.IsSame ? EntryComparison.Same : EntryComparer.Compare(oldRoot, root, FileShapes.Board));
     }
 
-    private static (ReadFile File, MappingNode? Root) Read(FileReader reader, string path)
+    private (ReadFile File, MappingNode? Root) Read(FileReader reader, string path)
     {
         var text = reader.Read(path, FileForm.Markdown);
-        var read = FileBinding.Board(path, text);
+        var read = FileBinding.Board(path, text, items);
         return (new(read.File, read.Findings), text.Root);
     }
 

@@ -135,7 +135,7 @@ public sealed class PlainNodeReaderTests
 
         var reading = reader.Read("a.md", Encoding.UTF8.GetBytes(Record), FileForm.Markdown, ReadingLimits.Usual);
 
-        Assert.Equal(Written(Thorough(Record)), Written(reading));
+        Assert.Equal(WrittenNodes.Of(Thorough(Record)), WrittenNodes.Of(reading));
     }
 
     public static TheoryData<string> NamesOfLarge { get; } = [.. Large.Select(large => large.Name)];
@@ -152,9 +152,9 @@ public sealed class PlainNodeReaderTests
             foreach (var mark in TestExtent.Of((string[])[string.Empty, "\uFEFF"], usual: 1))
             {
                 var (record, form) = ($"{mark}---\n{yaml}---\nA story.\n".ReplaceLineEndings(ends), FileForm.Markdown);
-                Assert.Equal(Written(Thorough(record, form)), Written(Read(reader, record, form)));
+                Assert.Equal(WrittenNodes.Of(Thorough(record, form)), WrittenNodes.Of(Read(reader, record, form)));
                 (record, form) = ((mark + yaml).ReplaceLineEndings(ends), FileForm.Yaml);
-                Assert.Equal(Written(Thorough(record, form)), Written(Read(reader, record, form)));
+                Assert.Equal(WrittenNodes.Of(Thorough(record, form)), WrittenNodes.Of(Read(reader, record, form)));
             }
         }
     }
@@ -165,7 +165,7 @@ public sealed class PlainNodeReaderTests
         var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
         var record = Record.ReplaceLineEndings("\r\n");
 
-        Assert.Equal(Written(Thorough(record)), Written(Read(reader, record)));
+        Assert.Equal(WrittenNodes.Of(Thorough(record)), WrittenNodes.Of(Read(reader, record)));
     }
 
     [Fact]
@@ -174,7 +174,7 @@ public sealed class PlainNodeReaderTests
         var reader = new PlainNodeReader(() => throw new InvalidOperationException("the library was asked for"));
         var record = Record + Lines(40_000, i => $"Word {i} and\ttab 😀.");
 
-        Assert.Equal(Written(Thorough(record)), Written(Read(reader, record)));
+        Assert.Equal(WrittenNodes.Of(Thorough(record)), WrittenNodes.Of(Read(reader, record)));
     }
 
     [Fact]
@@ -195,7 +195,7 @@ public sealed class PlainNodeReaderTests
             var (before, count) = (reader.HandedOver, 0);
             foreach (var one in each)
             {
-                Assert.Equal(Written(Thorough(Record, limits: one)), Written(Read(reader, Record, limits: one)));
+                Assert.Equal(WrittenNodes.Of(Thorough(Record, limits: one)), WrittenNodes.Of(Read(reader, Record, limits: one)));
                 count++;
             }
 
@@ -216,7 +216,7 @@ public sealed class PlainNodeReaderTests
 
         Assert.Equal(1, reader.HandedOver);
         Assert.Equal("too-large", reading.Findings.Single().Check);
-        Assert.Equal(Written(Thorough(record)), Written(reading));
+        Assert.Equal(WrittenNodes.Of(Thorough(record)), WrittenNodes.Of(reading));
     }
 
     [Fact]
@@ -276,7 +276,7 @@ public sealed class PlainNodeReaderTests
         var reading = reader.Read("a.md", Encoding.UTF8.GetBytes($"---\n{yaml}\n---\n"), FileForm.Markdown, ReadingLimits.Usual);
 
         Assert.Equal(1, reader.HandedOver);
-        Assert.Equal(Written(Thorough($"---\n{yaml}\n---\n")), Written(reading));
+        Assert.Equal(WrittenNodes.Of(Thorough($"---\n{yaml}\n---\n")), WrittenNodes.Of(reading));
     }
 
     [Fact]
@@ -311,8 +311,8 @@ public sealed class PlainNodeReaderTests
             var form = path.EndsWith(".md", StringComparison.Ordinal) ? FileForm.Markdown : FileForm.Yaml;
             var bytes = File.ReadAllBytes(path);
             Assert.Equal(
-                Written(new YamlNodeReader().Read("a.md", bytes, form, ReadingLimits.Usual)),
-                Written(reader.Read("a.md", bytes, form, ReadingLimits.Usual))
+                WrittenNodes.Of(new YamlNodeReader().Read("a.md", bytes, form, ReadingLimits.Usual)),
+                WrittenNodes.Of(reader.Read("a.md", bytes, form, ReadingLimits.Usual))
             );
         }
 
@@ -381,7 +381,8 @@ public sealed class PlainNodeReaderTests
         Assert.InRange(reader.HandedOver, samples / 10, samples - (samples / 200));
     }
 
-    private static bool IsAlike(PlainNodeReader reader, string text) => Written(Thorough(text)) == Written(Read(reader, text));
+    private static bool IsAlike(PlainNodeReader reader, string text) =>
+        WrittenNodes.Of(Thorough(text)) == WrittenNodes.Of(Read(reader, text));
 
     private static NodeReading Thorough(string text, FileForm form = FileForm.Markdown, ReadingLimits? limits = null) =>
         Read(new YamlNodeReader(), text, form, limits);
@@ -400,50 +401,5 @@ public sealed class PlainNodeReaderTests
         }
 
         return text;
-    }
-
-    /// <summary>Everything a reading holds, with every place.</summary>
-    private static string Written(NodeReading reading)
-    {
-        var text = new StringBuilder();
-        Write(text, reading.Root);
-        text.Append(CultureInfo.InvariantCulture, $"\n{reading.BodyLine}\n{reading.Body}\n");
-        text.AppendJoin('\n', reading.Findings.Select(finding => $"{finding.Place} {finding.Check} {finding.Message}"));
-        return text.ToString();
-    }
-
-    private static void Write(StringBuilder text, Node? node)
-    {
-        text.Append(CultureInfo.InvariantCulture, $"<{node?.Spot.Line}:{node?.Spot.Column}+{node?.Spot.Length} ");
-        switch (node)
-        {
-            case ScalarNode scalar:
-                text.Append(CultureInfo.InvariantCulture, $"{scalar.Style} '{scalar.Text}'");
-                break;
-            case SequenceNode sequence:
-                text.Append(sequence.IsFlow ? "[" : "-");
-                foreach (var item in sequence.Items)
-                {
-                    Write(text, item);
-                }
-
-                break;
-            case MappingNode mapping:
-                text.Append(mapping.IsFlow ? "{" : ":");
-                foreach (var entry in mapping.Entries)
-                {
-                    text.Append(
-                        CultureInfo.InvariantCulture,
-                        $"\n{entry.KeySpot.Line}:{entry.KeySpot.Column}+{entry.KeySpot.Length} {entry.Key}="
-                    );
-                    Write(text, entry.Value);
-                }
-
-                break;
-            default:
-                break;
-        }
-
-        text.Append('>');
     }
 }
