@@ -21,7 +21,7 @@ public sealed class AccessibilityTests(ReportFixture report)
 
     [Fact]
     public void A_board_that_must_be_made_safe_is_among_the_pages_that_are_looked_at() =>
-        Assert.Contains(report.Opened, page => page.Says("class=\"danger\""));
+        Assert.Contains(report.Opened, page => page.Says("class=danger"));
 
     [Fact]
     public async Task What_is_folded_away_breaks_no_rule_of_axe_when_it_is_opened()

@@ -100,12 +100,12 @@ public sealed class ComfortTests(ReportFixture report)
     {
         await using var view = await report.ViewAsync(scripts: true);
         await view.OpenAsync(report.LongestBoard);
-        var id = await view.Page.Locator("details.verdict[id]").First.GetAttributeAsync("id");
+        var id = await view.Page.Locator("details.v[id]").First.GetAttributeAsync("id");
         await view.OpenAsync(report.LongestBoard, "#" + Uri.EscapeDataString(id!));
-        var fold = view.Page.Locator("details.verdict:target");
+        var fold = view.Page.Locator("details.v:target");
         await Assertions.Expect(fold).ToHaveAttributeAsync("open", "");
         Assert.NotEqual("none", await fold.EvaluateAsync<string>("fold => getComputedStyle(fold).boxShadow"));
-        Assert.Equal(1, await view.Page.Locator("details.verdict[open]").CountAsync());
+        Assert.Equal(1, await view.Page.Locator("details.v[open]").CountAsync());
     }
 
     [Fact]

@@ -19,7 +19,7 @@ internal static class Crowding
             range.selectNodeContents(words);
             for (const line of range.getClientRects()) {
               if (line.right > wide + 0.5) found.push(`'${words.data}' ends at ${line.right} of ${wide}`);
-              const row = box.closest('.verdict > summary');
+              const row = box.closest('.v > summary');
               const before = row && last.get(row);
               if (before && before.box !== box && before.line.top < line.bottom && line.top < before.line.bottom && before.line.left < line.left && line.left - before.line.right < 2)
                 found.push(`'${words.data}' begins where '${before.words}' ends`);

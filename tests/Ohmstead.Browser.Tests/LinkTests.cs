@@ -39,12 +39,12 @@ public sealed class LinkTests(ReportFixture report)
     [Fact]
     public async Task A_part_named_in_a_story_leads_to_the_row_of_that_part()
     {
-        ReportPage[] boards = [.. report.Opened.Intersect(report.Boards).Where(page => page.Says("<a href=\"#part-"))];
+        ReportPage[] boards = [.. report.Opened.Intersect(report.Boards).Where(page => page.Says("<a href=#p-"))];
         Assert.NotEmpty(boards);
         var astray = await report.LookAsync(boards, async (view, page) =>
         {
             await view.OpenAsync(page);
-            var link = view.Page.Locator("a[href^='#part-']").Last;
+            var link = view.Page.Locator("a[href^='#p-']").Last;
             var wanted = Uri.UnescapeDataString((await link.GetAttributeAsync("href"))![1..]);
             await link.ClickAsync();
             var reached = await view.Page.EvaluateAsync<string?>("() => document.querySelector(':target')?.id");
@@ -66,7 +66,7 @@ public sealed class LinkTests(ReportFixture report)
         await view.OpenAsync(report.Boards[0]);
         var astray = await view.Page.EvaluateAsync<string[]>(
             """
-            () => [...document.querySelectorAll('[id^="part-"], [id^="section-"], [id^="visit-"]')].flatMap(place => {
+            () => [...document.querySelectorAll('[id^="p-"], [id^="s-"], [id^="v-"]')].flatMap(place => {
               place.scrollIntoView();
               // What holds the line cannot lie behind it: that is the whole of the page.
               const jump = document.querySelector('.jump'), line = jump.getBoundingClientRect();

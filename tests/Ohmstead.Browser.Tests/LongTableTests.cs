@@ -177,7 +177,7 @@ public sealed partial class LongTableTests(ReportFixture report, GrownReport gro
             + ";\n";
     }
 
-    [GeneratedRegex("(data-column=\"Readings\">)[0-9]+")]
+    [GeneratedRegex("(data-column=Readings>)[0-9]+")]
     private static partial Regex ReadingsCell();
 
     [GeneratedRegex("(<th [^>]*><a [^>]*>)[^<]+")]

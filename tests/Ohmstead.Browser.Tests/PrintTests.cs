@@ -40,9 +40,9 @@ public sealed class PrintTests(ReportFixture report)
         await view.OpenAsync(report.LongestBoard);
         await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });
         var hidden = await view.Page.EvaluateAsync<string[]>(
-            "() => [...document.querySelectorAll('[id^=\"part-\"]')].filter(row => row.getClientRects().length === 0).map(row => row.id)"
+            "() => [...document.querySelectorAll('[id^=\"p-\"]')].filter(row => row.getClientRects().length === 0).map(row => row.id)"
         );
-        Assert.NotEqual(0, await view.Page.Locator("[id^='part-']").CountAsync());
+        Assert.NotEqual(0, await view.Page.Locator("[id^='p-']").CountAsync());
         Complaint.None(hidden);
     }
 
@@ -127,7 +127,7 @@ public sealed class PrintTests(ReportFixture report)
     public async Task No_row_and_no_photograph_is_broken_over_two_sheets()
     {
         await using var view = await report.ViewAsync(scripts: true);
-        foreach (var page in new[] { report.Index, report.LongestBoard, report.Boards.First(page => page.Says("class=\"photos\"")) })
+        foreach (var page in new[] { report.Index, report.LongestBoard, report.Boards.First(page => page.Says("class=photos")) })
         {
             await view.OpenAsync(page);
             await view.Page.EmulateMediaAsync(new() { Media = Microsoft.Playwright.Media.Print });

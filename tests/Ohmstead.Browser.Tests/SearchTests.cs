@@ -25,8 +25,8 @@ public sealed partial class SearchTests(ReportFixture report)
     [InlineData("L-018", "L-018", "drawer.html#lot-L-018")]
     [InlineData("PO-07", "PO-07", "drawer.html#order-PO-07")]
     [InlineData("calibration-expired", "calibration-expired", "checks/calibration-expired.html")]
-    [InlineData("331.5 uF", "SP-0004", "boards/SP-0004.html#section-story")]
-    [InlineData("biscuit tin", "SP-0003", "boards/SP-0003.html#section-story")]
+    [InlineData("331.5 uF", "SP-0004", "boards/SP-0004.html#s-story")]
+    [InlineData("biscuit tin", "SP-0003", "boards/SP-0003.html#s-story")]
     [InlineData("crosstalk", null, null)]
     public async Task What_is_found_leads_to_the_place_that_says_it(string words, string? name, string? address)
     {
@@ -139,7 +139,7 @@ public sealed partial class SearchTests(ReportFixture report)
                   all.add(address);
                   for (let at = 0; at < flat.length; at += 2) {
                     const anchor = places[2 * flat[at] + 1];
-                    const place = anchor === "@" ? `part-${flat[at + 1].split(/[ ,]/u, 1)[0]}` : anchor;
+                    const place = anchor === "@" ? `p-${flat[at + 1].split(/[ ,]/u, 1)[0]}` : anchor;
                     all.add(place && !address.includes("#") ? `${address}#${encodeURIComponent(place)}` : address);
                   }
                 }
@@ -162,11 +162,11 @@ public sealed partial class SearchTests(ReportFixture report)
             }
 
             return text.Length > 0
-                && (parts.Length == 1 || text.Contains($" id=\"{Uri.UnescapeDataString(parts[1])}\"", StringComparison.Ordinal));
+                && (parts.Length == 1 || text.Contains($" id={Uri.UnescapeDataString(parts[1])}", StringComparison.Ordinal));
         }
     }
 
-    [GeneratedRegex("boards/SP-0003\\.html#section-story$", RegexOptions.None, 1000)]
+    [GeneratedRegex("boards/SP-0003\\.html#s-story$", RegexOptions.None, 1000)]
     private static partial Regex StoryOfTheTin();
 
     internal static async Task SearchAsync(View view, string words)

@@ -2,7 +2,6 @@ using System.Collections.Immutable;
 using System.Globalization;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics;
 using Ohmstead.Records.Model;
 using Ohmstead.Report.Html;
 
@@ -11,12 +10,11 @@ namespace Ohmstead.Report.Addresses;
 /// <summary>
 /// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way;
 /// a number is added only among readings that are alike in all of that. So an address does not change when other readings are entered
-/// before or after it.
+/// before or after it. A page has some hundred of them, so that each is a few letters: <c>r-C12-20260314-esr-ao</c>, read of C12 on that day
+/// again, out of circuit.
 /// </summary>
 internal sealed class ReadingAnchors
 {
-    private static readonly string[] Names = [.. Enum.GetValues<Measured>().Select(measured => measured.ToString().ToLowerInvariant())];
-
     private readonly Dictionary<Verdict, ElementId> byVerdict;
     private readonly Dictionary<Reading, ElementId> byReading = new(ReferenceEqualityComparer.Instance);
 
@@ -34,13 +32,13 @@ internal sealed class ReadingAnchors
             if (!ReferenceEquals(assessed.Visit, visit))
             {
                 visit = assessed.Visit;
-                day = IsoDate.Text(visit.Date.Value);
+                day = visit.Date.Value.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
             }
 
             var (start, end) = (Start(assessed.Reading, day), End(assessed.Reading));
             foreach (var verdict in assessed.Verdicts)
             {
-                byVerdict.TryAdd(verdict, Unused(taken, start + Names[(int)verdict.Measured] + end));
+                byVerdict.TryAdd(verdict, Unused(taken, start + Letters(verdict.Measured) + end));
             }
 
             if (assessed.Verdicts.Length == 0)
@@ -49,7 +47,7 @@ internal sealed class ReadingAnchors
                     assessed.Reading,
                     Unused(
                         taken,
-                        start + (assessed.Reading.Values.Length > 0 ? Names[(int)assessed.Reading.Values[0].Measured] : "test") + end
+                        start + (assessed.Reading.Values.Length > 0 ? Letters(assessed.Reading.Values[0].Measured) : "test") + end
                     )
                 );
             }
@@ -88,16 +86,45 @@ internal sealed class ReadingAnchors
 
     private static string End(Reading reading)
     {
-        var state = reading.State is { Value: var when } ? Words(when) : string.Empty;
-        return reading.Circuit is { } circuit ? $"{state}-{circuit.Text}" : state;
+        var state = reading.State is { Value: var when } ? Letter(when) : string.Empty;
+        var way = reading.Circuit is { Value: var circuit } ? Letter(circuit) : string.Empty;
+        return state.Length + way.Length == 0 ? string.Empty : $"-{state}{way}";
     }
 
-    private static string Words(ReadingState state) =>
+    private static string Letters(Measured measured) =>
+        measured switch
+        {
+            Measured.Capacitance => "c",
+            Measured.Esr => "esr",
+            Measured.LossFactor => "tan",
+            Measured.Leakage => "il",
+            Measured.Insulation => "ir",
+            Measured.VoltageLoss => "vl",
+            Measured.Resistance => "r",
+            Measured.Inductance => "l",
+            Measured.Voltage => "v",
+            Measured.Ripple => "vr",
+            Measured.Current => "i",
+            Measured.ForwardVoltage => "vf",
+            Measured.Gain => "hfe",
+            Measured.Frequency => "f",
+            Measured.Temperature => "t",
+            Measured.Hours => "h",
+        };
+
+    private static string Letter(Circuit circuit) =>
+        circuit switch
+        {
+            Circuit.In => "i",
+            Circuit.Out => "o",
+        };
+
+    private static string Letter(ReadingState state) =>
         state switch
         {
             ReadingState.AsFound => string.Empty,
-            ReadingState.AsLeft => "-left",
-            ReadingState.New => "-new",
-            ReadingState.Again => "-again",
+            ReadingState.AsLeft => "l",
+            ReadingState.New => "n",
+            ReadingState.Again => "a",
         };
 }

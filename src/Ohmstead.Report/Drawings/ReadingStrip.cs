@@ -31,23 +31,46 @@ internal static class ReadingStrip
         );
         using var strip = html.Open(Tag.Svg);
         Title(html, strip, verdict, isAlone);
-        if (BandOf(drawing.Band, drawing.IsDecades) is { } band)
-        {
-            html.Open(Tag.Use).Using(band).Close();
-        }
-
+        var isNominalShown = Limits(html, drawing);
         if (drawing.Before is { } earlier)
         {
             html.Open(Tag.Use).Using(SharedShape.Before).With(NumberAttribute.X, earlier).Close();
         }
 
+        Break(html, drawing);
         Span<char> strokes = stackalloc char[128];
-        if (Strokes(drawing, strokes) is > 0 and var length)
+        if (Strokes(drawing, strokes, isNominalShown) is > 0 and var length)
         {
             html.Open(Tag.Path).With(TextAttribute.PathData, strokes[..length]).Close();
         }
 
         html.Open(Tag.Use).Using(ShapeOf(verdict.Outcome)).With(NumberAttribute.X, drawing.At).Close();
+    }
+
+    // The limits, and with them the nominal value where it stands in one of its usual places.
+    private static bool Limits(HtmlWriter html, StripDrawing drawing)
+    {
+        if (BandOf(drawing.Band, drawing.IsDecades) is not { } band)
+        {
+            return false;
+        }
+
+        var (shape, hasNominal) = drawing.Band == StripBand.Between ? StripShapes.Around(drawing.Nominal) : (band, false);
+        html.Open(Tag.Use).Using(shape).Close();
+        return hasNominal;
+    }
+
+    // Beyond the strip: two slanting strokes that break it.
+    private static void Break(HtmlWriter html, StripDrawing drawing)
+    {
+        var end =
+            drawing.IsBeyond ? drawing.At
+            : drawing.IsBeforeBeyond ? drawing.Before
+            : null;
+        if (end is not null)
+        {
+            html.Open(Tag.Use).Using(end < StripScale.Lower ? SharedShape.BrokenBelow : SharedShape.BrokenAbove).Close();
+        }
     }
 
     /// <summary>The shape of an outcome.</summary>
@@ -66,7 +89,7 @@ internal static class ReadingStrip
     {
         if (verdict.Exact is not null && !isAlone)
         {
-            strip.With(FixedAttribute.AriaHidden);
+            strip.With(FixedAttribute.RoleNone);
             return;
         }
 
@@ -89,11 +112,11 @@ internal static class ReadingStrip
             _ => null,
         };
 
-    // Nominal value: a short stroke from below. Uncertainty: a line with ends. Beyond the strip: two slanting strokes that break it.
-    private static int Strokes(StripDrawing drawing, Span<char> room)
+    // Nominal value: a short stroke from below. Uncertainty: a line with ends.
+    private static int Strokes(StripDrawing drawing, Span<char> room, bool isNominalShown)
     {
         var length = 0;
-        if (drawing.Nominal is { } middle)
+        if (!isNominalShown && drawing.Nominal is { } middle)
         {
             room.TryWrite(CultureInfo.InvariantCulture, $"M{middle} 10v4", out length);
         }
@@ -104,17 +127,6 @@ internal static class ReadingStrip
             length += line;
             length += drawing.Low > 0m ? Stop(drawing.Low, room[length..]) : 0;
             length += drawing.High < StripScale.Wide ? Stop(drawing.High, room[length..]) : 0;
-        }
-
-        var end =
-            drawing.IsBeyond ? drawing.At
-            : drawing.IsBeforeBeyond ? drawing.Before
-            : null;
-        if (end is not null)
-        {
-            var broken = end < StripScale.Lower ? "M12 12l2-10M15 12l2-10" : "M78 12l2-10M81 12l2-10";
-            broken.CopyTo(room[length..]);
-            length += broken.Length;
         }
 
         return length;

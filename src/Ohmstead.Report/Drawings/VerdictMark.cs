@@ -27,10 +27,14 @@ public static class VerdictMark
             _ => ClassName.Quiet,
         };
 
+    /// <summary>Gives a verdict its class, and its tone where it is not inside: nearly all are.</summary>
+    internal static Element Toned(this Element verdict, ClassName kind, VerdictOutcome outcome) =>
+        outcome == VerdictOutcome.Inside ? verdict.With(kind) : verdict.With(kind, ToneOf(outcome));
+
     private static void Write(HtmlWriter html, VerdictOutcome outcome, string words)
     {
         using var box = html.Open(Tag.Span).With(ClassName.Outcome, ToneOf(outcome));
-        using (html.Open(Tag.Svg, ClassName.Strip).With(FixedAttribute.AriaHidden))
+        using (html.Open(Tag.Svg, ClassName.Strip).With(FixedAttribute.RoleNone))
         {
             html.Open(Tag.Use).Using(ReadingStrip.ShapeOf(outcome)).With(NumberAttribute.X, StripScale.Wide / 2).Close();
         }

@@ -22,7 +22,7 @@ internal readonly ref struct Section
     public static Section Open(HtmlWriter html, string id, string heading, string? remark = null)
     {
         var anchor = ElementId.For(IdPrefix.Section, id);
-        var whole = html.Open(Tag.Section, ClassName.Entry).LabelledBy(anchor);
+        var whole = html.Open(Tag.Section).LabelledBy(anchor);
         using (html.Open(Tag.Header))
         {
             html.Open(Tag.H2).With(anchor).Text(heading);

@@ -28,9 +28,6 @@ public sealed partial class ClassName
     /// <summary>The sentence that answers first.</summary>
     public static ClassName Lead { get; } = new("lead");
 
-    /// <summary>A section whose heading stands in the margin.</summary>
-    public static ClassName Entry { get; } = new("entry");
-
     /// <summary>What stands beside the margin.</summary>
     public static ClassName Content { get; } = new("content");
 
@@ -60,9 +57,6 @@ public sealed partial class ClassName
 
     /// <summary>The shapes that drawings of the page share.</summary>
     public static ClassName Shapes { get; } = new("shapes");
-
-    /// <summary>One of them.</summary>
-    public static ClassName Shape { get; } = new("shape");
 
     /// <summary>A reading drawn against its limits.</summary>
     public static ClassName Strip { get; } = new("strip");
@@ -97,10 +91,10 @@ public sealed partial class ClassName
     /// <summary>Something that says nothing.</summary>
     public static ClassName Quiet { get; } = new("quiet");
 
-    /// <summary>A verdict: one line, its working behind it.</summary>
-    public static ClassName Verdict { get; } = new("verdict");
+    /// <summary>A verdict: one line, its working behind it. A page has some hundred; one that is inside has no tone beside it.</summary>
+    public static ClassName Verdict { get; } = new("v");
 
-    /// <summary>A verdict that is told in full elsewhere on the page.</summary>
+    /// <summary>A verdict that is told in full elsewhere on the page; one that is inside has no tone beside it.</summary>
     public static ClassName Told { get; } = new("told");
 
     /// <summary>The mark and the word of a verdict.</summary>

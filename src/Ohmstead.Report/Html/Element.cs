@@ -21,35 +21,35 @@ public readonly ref struct Element
     /// <summary>Gives it a class.</summary>
     public Element With(ClassName name)
     {
-        writer.Attribute(depth, AttributeBit.Class, " class=\""u8, name.Bytes);
+        writer.Attribute(depth, AttributeBit.Class, " class="u8, name.Bytes);
         return this;
     }
 
     /// <summary>Gives it two classes.</summary>
     public Element With(ClassName first, ClassName second)
     {
-        writer.Attribute(depth, AttributeBit.Class, " class=\""u8, first.Bytes, second.Bytes);
+        writer.Attribute(depth, AttributeBit.Class, " class="u8, first.Bytes, second.Bytes);
         return this;
     }
 
     /// <summary>Gives it an id.</summary>
     public Element With(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, id);
+        writer.Attribute(depth, AttributeBit.Id, " id="u8, id);
         return this;
     }
 
     /// <summary>Gives it an attribute with its value.</summary>
     public Element With(FixedAttribute attribute)
     {
-        writer.Attribute(depth, attribute.Bit, attribute.Start);
+        writer.Attribute(depth, attribute.Bit, attribute.Whole);
         return this;
     }
 
     /// <summary>Gives it an attribute that holds text.</summary>
     public Element With(TextAttribute attribute, ReadOnlySpan<char> value)
     {
-        writer.Attribute(depth, attribute.Bit, attribute.Start, value);
+        writer.Attribute(depth, attribute, value);
         return this;
     }
 
@@ -71,7 +71,8 @@ public readonly ref struct Element
     public Element Using(SharedShape shape)
     {
         writer.RequireTag(depth, Tag.Use);
-        writer.Attribute(depth, AttributeBit.Href, " href=\"#"u8, shape.Bytes);
+        writer.Attribute(depth, AttributeBit.Href, " href=#"u8, shape.Bytes);
+        writer.Note(shape);
         return this;
     }
 
@@ -79,21 +80,21 @@ public readonly ref struct Element
     public Element Named(SharedShape shape)
     {
         writer.RequireTag(depth, Tag.Symbol);
-        writer.Attribute(depth, AttributeBit.Id, " id=\""u8, shape.Bytes);
+        writer.Attribute(depth, AttributeBit.Id, " id="u8, shape.Bytes);
         return this;
     }
 
     /// <summary>Names it by the text of another element.</summary>
     public Element LabelledBy(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.LabelledBy, " aria-labelledby=\""u8, id);
+        writer.Attribute(depth, AttributeBit.LabelledBy, " aria-labelledby="u8, id);
         return this;
     }
 
     /// <summary>Explains it by the text of another element.</summary>
     public Element DescribedBy(ElementId id)
     {
-        writer.Attribute(depth, AttributeBit.DescribedBy, " aria-describedby=\""u8, id);
+        writer.Attribute(depth, AttributeBit.DescribedBy, " aria-describedby="u8, id);
         return this;
     }
 
@@ -102,7 +103,7 @@ public readonly ref struct Element
     public Element To(Link link)
     {
         writer.RequireTag(depth, Tag.A);
-        writer.Attribute(depth, AttributeBit.Href, " href=\""u8, link.Encoded);
+        writer.Attribute(depth, AttributeBit.Href, " href="u8, link.Encoded);
         return link is ExternalLink ? With(FixedAttribute.Leaving) : this;
     }
 
@@ -115,7 +116,7 @@ public readonly ref struct Element
         }
 
         writer.RequireTag(depth, Tag.A);
-        writer.Attribute(depth, AttributeBit.Href, " href=\"#"u8, place);
+        writer.Attribute(depth, AttributeBit.Href, " href=#"u8, place);
         return this;
     }
 
@@ -123,7 +124,7 @@ public readonly ref struct Element
     public Element StyleSheet(LocalLink file)
     {
         writer.RequireTag(depth, Tag.Link);
-        writer.Attribute(depth, AttributeBit.Href, " rel=\"stylesheet\" href=\""u8, file.Encoded);
+        writer.Attribute(depth, AttributeBit.Href, " rel=\"stylesheet\" href="u8, file.Encoded);
         return this;
     }
 
@@ -139,7 +140,7 @@ public readonly ref struct Element
     public Element Allowing(InlineStyle style)
     {
         writer.RequireTag(depth, Tag.Meta);
-        writer.Attribute(depth, AttributeBit.Policy, " http-equiv=\"Content-Security-Policy\" content=\""u8, style.Policy);
+        writer.Attribute(depth, AttributeBit.Policy, style.Policy);
         return this;
     }
 
@@ -147,7 +148,7 @@ public readonly ref struct Element
     public Element LeadingTo(LocalLink file)
     {
         writer.RequireTag(depth, Tag.Meta);
-        writer.Attribute(depth, AttributeBit.Refresh, " http-equiv=\"refresh\" content=\"0; url="u8, file.Encoded);
+        writer.Attribute(depth, AttributeBit.Refresh, " http-equiv=refresh content="u8, $"0; url={file.Encoded}");
         return this;
     }
 
@@ -155,7 +156,7 @@ public readonly ref struct Element
     public Element Showing(LocalLink file)
     {
         writer.RequireTag(depth, Tag.Img);
-        writer.Attribute(depth, AttributeBit.Source, " src=\""u8, file.Encoded);
+        writer.Attribute(depth, AttributeBit.Source, " src="u8, file.Encoded);
         return this;
     }
 

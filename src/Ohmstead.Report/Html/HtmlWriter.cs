@@ -22,6 +22,13 @@ public sealed class HtmlWriter
     private int depth;
     private bool inStartTag;
     private ulong given;
+    private ulong shown;
+
+    // The attribute that was written last has no quotes, or there is none.
+    private bool isBareLast;
+
+    // A paragraph has ended, and what comes next decides whether that has to be said.
+    private bool isParagraphEnding;
 
     // What was written last, where it is text: a unit may come behind a figure that was written before it.
     private char before;
@@ -42,6 +49,7 @@ public sealed class HtmlWriter
     /// <summary>Starts an element.</summary>
     public Element Open(Tag tag)
     {
+        isParagraphEnding &= !tag.EndsParagraph;
         BeginContent();
         if (depth == open.Length)
         {
@@ -52,7 +60,7 @@ public sealed class HtmlWriter
         before = '\0';
         buffer.Append(tag.Start);
         inStartTag = true;
-        given = 0;
+        (given, isBareLast) = (0, false);
         return new Element(this, depth);
     }
 
@@ -121,26 +129,30 @@ public sealed class HtmlWriter
     internal void Script(LocalLink file)
     {
         BeginContent();
-        buffer.Append("<script src=\""u8);
-        VisibleText.Write(buffer, file.Encoded);
-        buffer.Append("\" defer></script>\n"u8);
+        buffer.Append("<script src="u8);
+        Value(file.Encoded);
+        buffer.Append(" defer></script>\n"u8);
     }
 
     /// <summary>Leads to a file that holds the same for programs.</summary>
     internal void Alternate(Alternate other, int levelsUp)
     {
         BeginContent();
-        buffer.Append("<link rel=\"alternate\" type=\""u8);
-        VisibleText.Write(buffer, other.MediaType);
-        buffer.Append("\" title=\""u8);
-        VisibleText.Write(buffer, other.Title);
-        buffer.Append("\" href=\""u8);
-        VisibleText.Write(buffer, LocalLink.ToFile(other.Path, levelsUp).Encoded);
-        buffer.Append("\">\n"u8);
+        buffer.Append("<link rel=alternate type="u8);
+        Value(other.MediaType);
+        buffer.Append(" title="u8);
+        Value(other.Title);
+        buffer.Append(" href="u8);
+        Value(LocalLink.ToFile(other.Path, levelsUp).Encoded);
+        buffer.Append(">\n"u8);
     }
 
     /// <summary>Says that the page is complete.</summary>
-    public void Finish() => Require(depth == 0, "An element is still open.");
+    public void Finish()
+    {
+        Require(depth == 0, "An element is still open.");
+        EndParagraph();
+    }
 
     internal void Unescaped(ReadOnlySpan<byte> bytes)
     {
@@ -148,6 +160,11 @@ public sealed class HtmlWriter
         buffer.Append(bytes);
         before = '\0';
     }
+
+    /// <summary>Whether a shape was shown so far.</summary>
+    internal bool HasShown(SharedShape shape) => (shown & shape.Bit) != 0;
+
+    internal void Note(SharedShape shape) => shown |= shape.Bit;
 
     internal void RequireTag(int element, Tag tag) =>
         Require(
@@ -161,20 +178,32 @@ public sealed class HtmlWriter
         Require((given & bit) == 0, "An attribute is given once.");
         given |= bit;
         buffer.Append(whole);
+        isBareLast = whole[^1] != (byte)'"';
     }
 
     internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<char> value)
     {
         Attribute(element, bit, start);
-        VisibleText.Write(buffer, value);
-        buffer.Append("\""u8);
+        Value(value);
+    }
+
+    internal void Attribute(int element, TextAttribute attribute, ReadOnlySpan<char> value)
+    {
+        Attribute(element, attribute.Bit, attribute.Start);
+        if (attribute.IsNumbers && AttributeText.IsNumbers(value))
+        {
+            Numbers(value);
+        }
+        else
+        {
+            Value(value);
+        }
     }
 
     internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ElementId id)
     {
         Attribute(element, bit, start);
         id.Write(buffer);
-        buffer.Append("\""u8);
     }
 
     internal void Attribute<T>(int element, ulong bit, ReadOnlySpan<byte> start, T value)
@@ -182,20 +211,23 @@ public sealed class HtmlWriter
     {
         Attribute(element, bit, start);
         Number(value);
-        buffer.Append("\""u8);
     }
 
-    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<byte> first, ReadOnlySpan<byte> second = default)
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<byte> name)
     {
         Attribute(element, bit, start);
-        buffer.Append(first);
-        if (!second.IsEmpty)
-        {
-            buffer.Append(" "u8);
-            buffer.Append(second);
-        }
+        buffer.Append(name);
+    }
 
+    internal void Attribute(int element, ulong bit, ReadOnlySpan<byte> start, ReadOnlySpan<byte> first, ReadOnlySpan<byte> second)
+    {
+        Attribute(element, bit, start);
         buffer.Append("\""u8);
+        buffer.Append(first);
+        buffer.Append(" "u8);
+        buffer.Append(second);
+        buffer.Append("\""u8);
+        isBareLast = false;
     }
 
     internal void Close(int element)
@@ -203,9 +235,14 @@ public sealed class HtmlWriter
         Require(depth == element, "Elements end in the order opposite to their start, each once.");
         var tag = open[--depth];
         before = '\0';
+        // What a paragraph stands in ends it, too, unless that is a link or may be ended behind it.
+        var isParagraphEnded = isParagraphEnding && !ReferenceEquals(tag, Tag.A) && !ReferenceEquals(tag, Tag.Body);
+        isParagraphEnding &= !isParagraphEnded;
+        EndParagraph();
         if (inStartTag && tag.IsDrawn)
         {
-            buffer.Append("/>"u8);
+            // Behind a bare value a slash would be part of it.
+            buffer.Append(isBareLast ? " />"u8 : "/>"u8);
             inStartTag = false;
             return;
         }
@@ -215,9 +252,14 @@ public sealed class HtmlWriter
             EndStartTag(tag);
         }
 
-        if (!tag.IsVoid)
+        if (ReferenceEquals(tag, Tag.P))
         {
-            buffer.Append(tag.End);
+            isParagraphEnding = true;
+        }
+        else if (!tag.IsVoid)
+        {
+            // A line break behind an item would be one in its paragraph.
+            buffer.Append(isParagraphEnded && tag.IsEndImplied ? default : tag.End);
         }
         else if (tag.IsBlock)
         {
@@ -225,8 +267,18 @@ public sealed class HtmlWriter
         }
     }
 
+    private void EndParagraph()
+    {
+        if (isParagraphEnding)
+        {
+            buffer.Append(Tag.P.End);
+            isParagraphEnding = false;
+        }
+    }
+
     private void BeginContent()
     {
+        EndParagraph();
         if (inStartTag)
         {
             Require(!open[depth - 1].IsVoid, "A void element has no content.");
@@ -239,6 +291,26 @@ public sealed class HtmlWriter
         // A parser drops one line break after <pre>: with one given away, those of the text are safe.
         buffer.Append(ReferenceEquals(tag, Tag.Pre) ? ">\n"u8 : ">"u8);
         inStartTag = false;
+    }
+
+    private void Value(ReadOnlySpan<char> value)
+    {
+        isBareLast = AttributeText.IsBare(value);
+        buffer.Append(isBareLast ? default : "\""u8);
+        VisibleText.Write(buffer, value);
+        buffer.Append(isBareLast ? default : "\""u8);
+    }
+
+    // A comma parts numbers as well as a blank, and needs no quotes.
+    private void Numbers(ReadOnlySpan<char> value)
+    {
+        var target = buffer.GetSpan(value.Length);
+        for (var at = 0; at < value.Length; at++)
+        {
+            target[at] = value[at] == ' ' ? (byte)',' : (byte)value[at];
+        }
+
+        buffer.Advance(value.Length);
     }
 
     private void Number<T>(T number)

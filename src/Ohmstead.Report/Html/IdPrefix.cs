@@ -4,7 +4,7 @@ using System.Text;
 namespace Ohmstead.Report.Html;
 
 /// <summary>The first part of every id in a page: what kind of thing it marks. With it, no text of a record can take the name of anything
-/// else.</summary>
+/// else. What a page names some hundred times has a letter.</summary>
 public sealed class IdPrefix
 {
     private IdPrefix(string name)
@@ -14,22 +14,22 @@ public sealed class IdPrefix
     }
 
     /// <summary>A section of the page.</summary>
-    public static IdPrefix Section { get; } = new("section-");
+    public static IdPrefix Section { get; } = new("s-");
 
     /// <summary>A board in a list of boards.</summary>
     public static IdPrefix Board { get; } = new("board-");
 
     /// <summary>A part of a board, by its reference designator.</summary>
-    public static IdPrefix Part { get; } = new("part-");
+    public static IdPrefix Part { get; } = new("p-");
 
     /// <summary>A reading.</summary>
-    public static IdPrefix Reading { get; } = new("reading-");
+    public static IdPrefix Reading { get; } = new("r-");
 
     /// <summary>A test point.</summary>
     public static IdPrefix Point { get; } = new("point-");
 
     /// <summary>A visit to the bench, by its day.</summary>
-    public static IdPrefix Visit { get; } = new("visit-");
+    public static IdPrefix Visit { get; } = new("v-");
 
     /// <summary>A step of work.</summary>
     public static IdPrefix Work { get; } = new("work-");
@@ -47,10 +47,10 @@ public sealed class IdPrefix
     public static IdPrefix Photo { get; } = new("photo-");
 
     /// <summary>A standard, handbook or practice that the page leans on.</summary>
-    public static IdPrefix Source { get; } = new("source-");
+    public static IdPrefix Source { get; } = new("q-");
 
     /// <summary>What limits of the page are and where they come from.</summary>
-    public static IdPrefix Rule { get; } = new("rule-");
+    public static IdPrefix Rule { get; } = new("l-");
 
     /// <summary>A measuring instrument.</summary>
     public static IdPrefix Instrument { get; } = new("instrument-");

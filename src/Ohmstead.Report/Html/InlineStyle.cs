@@ -1,5 +1,4 @@
 using System.Security.Cryptography;
-using System.Text;
 
 namespace Ohmstead.Report.Html;
 
@@ -14,12 +13,16 @@ public sealed class InlineStyle
         }
 
         Bytes = bytes;
-        Policy = Encoding.ASCII.GetBytes($"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(bytes))}'");
+        Policy =
+        [
+            .. AttributeText.Whole("http-equiv", "Content-Security-Policy"),
+            .. AttributeText.Whole("content", $"default-src 'none'; style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(bytes))}'"),
+        ];
     }
 
     internal byte[] Bytes { get; }
 
-    /// <summary>What the page says of itself: nothing is loaded, nothing runs, and no style but this one counts, wherever it comes
+    /// <summary>The attributes by which the page says of itself: nothing is loaded, nothing runs, and no style but this one counts, wherever it comes
     /// from.</summary>
     internal byte[] Policy { get; }
 }

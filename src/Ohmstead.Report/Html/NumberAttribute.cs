@@ -7,7 +7,7 @@ public sealed class NumberAttribute
 {
     private NumberAttribute(string name, int bit)
     {
-        Start = Encoding.ASCII.GetBytes($" {name}=\"");
+        Start = Encoding.ASCII.GetBytes($" {name}=");
         Bit = 1UL << bit;
     }
 

@@ -9,13 +9,14 @@ public sealed class Tag
         bool isVoid = false,
         bool isDrawn = false,
         bool isEndImplied = false,
-        bool isVerbatim = false
+        bool isVerbatim = false,
+        bool endsParagraph = false
     )
     {
         Name = name;
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
-        // HTML ends an item or a cell where the next one starts or its list or row ends; a page has hundreds of them. A line break after a
-        // cell would be inside it, and an empty cell no longer empty.
+        // HTML ends an item, a cell, a row or a body where the next one starts or what it stands in ends; a page has hundreds of them. A line
+        // break after a cell would be inside it, and an empty cell no longer empty.
         End = System.Text.Encoding.ASCII.GetBytes(
             isEndImplied
                 ? isBlock
@@ -26,9 +27,11 @@ public sealed class Tag
                     : $"</{name}>"
         );
         IsBlock = isBlock;
+        IsEndImplied = isEndImplied;
         IsVoid = isVoid;
         IsVerbatim = isVerbatim;
         IsDrawn = isDrawn;
+        EndsParagraph = endsParagraph;
     }
 
     /// <summary>The whole page.</summary>
@@ -53,103 +56,100 @@ public sealed class Tag
     public static Tag Body { get; } = new("body", isBlock: true);
 
     /// <summary>The head of the page or of a section.</summary>
-    public static Tag Header { get; } = new("header", isBlock: true);
+    public static Tag Header { get; } = new("header", endsParagraph: true);
 
     /// <summary>The foot of the page or of a section.</summary>
-    public static Tag Footer { get; } = new("footer", isBlock: true);
+    public static Tag Footer { get; } = new("footer", isBlock: true, endsParagraph: true);
 
     /// <summary>The content of the page.</summary>
-    public static Tag Main { get; } = new("main", isBlock: true);
+    public static Tag Main { get; } = new("main", isBlock: true, endsParagraph: true);
 
     /// <summary>Links to other places.</summary>
-    public static Tag Nav { get; } = new("nav", isBlock: true);
+    public static Tag Nav { get; } = new("nav", isBlock: true, endsParagraph: true);
 
     /// <summary>A part of the page with its own heading.</summary>
-    public static Tag Section { get; } = new("section", isBlock: true);
+    public static Tag Section { get; } = new("section", isBlock: true, endsParagraph: true);
 
     /// <summary>A piece that stands alone.</summary>
-    public static Tag Article { get; } = new("article", isBlock: true);
+    public static Tag Article { get; } = new("article", isBlock: true, endsParagraph: true);
 
     /// <summary>A remark beside the content.</summary>
-    public static Tag Aside { get; } = new("aside", isBlock: true);
+    public static Tag Aside { get; } = new("aside", isBlock: true, endsParagraph: true);
 
     /// <summary>A box without meaning.</summary>
-    public static Tag Div { get; } = new("div", isBlock: true);
+    public static Tag Div { get; } = new("div", endsParagraph: true);
 
     /// <summary>The heading of the page.</summary>
-    public static Tag H1 { get; } = new("h1", isBlock: true);
+    public static Tag H1 { get; } = new("h1", isBlock: true, endsParagraph: true);
 
     /// <summary>A heading of the second rank.</summary>
-    public static Tag H2 { get; } = new("h2", isBlock: true);
+    public static Tag H2 { get; } = new("h2", isBlock: true, endsParagraph: true);
 
     /// <summary>A heading of the third rank.</summary>
-    public static Tag H3 { get; } = new("h3", isBlock: true);
+    public static Tag H3 { get; } = new("h3", isBlock: true, endsParagraph: true);
 
     /// <summary>A heading of the fourth rank.</summary>
-    public static Tag H4 { get; } = new("h4", isBlock: true);
+    public static Tag H4 { get; } = new("h4", isBlock: true, endsParagraph: true);
 
     /// <summary>A heading of the fifth rank.</summary>
-    public static Tag H5 { get; } = new("h5", isBlock: true);
+    public static Tag H5 { get; } = new("h5", isBlock: true, endsParagraph: true);
 
     /// <summary>A heading of the sixth rank.</summary>
-    public static Tag H6 { get; } = new("h6", isBlock: true);
+    public static Tag H6 { get; } = new("h6", isBlock: true, endsParagraph: true);
 
     /// <summary>A paragraph.</summary>
-    public static Tag P { get; } = new("p", isBlock: true);
-
-    /// <summary>A paragraph that ends with what it stands in, as the last thing there.</summary>
-    public static Tag LastP { get; } = new("p", isEndImplied: true);
+    public static Tag P { get; } = new("p", isBlock: true, endsParagraph: true);
 
     /// <summary>A break between subjects.</summary>
-    public static Tag Hr { get; } = new("hr", isBlock: true, isVoid: true);
+    public static Tag Hr { get; } = new("hr", isBlock: true, endsParagraph: true, isVoid: true);
 
     /// <summary>Text with its own line breaks.</summary>
-    public static Tag Pre { get; } = new("pre", isBlock: true, isVerbatim: true);
+    public static Tag Pre { get; } = new("pre", isBlock: true, endsParagraph: true, isVerbatim: true);
 
     /// <summary>Words of somebody else.</summary>
-    public static Tag BlockQuote { get; } = new("blockquote", isBlock: true);
+    public static Tag BlockQuote { get; } = new("blockquote", isBlock: true, endsParagraph: true);
 
     /// <summary>A numbered list.</summary>
-    public static Tag Ol { get; } = new("ol", isBlock: true);
+    public static Tag Ol { get; } = new("ol", endsParagraph: true);
 
     /// <summary>A list.</summary>
-    public static Tag Ul { get; } = new("ul", isBlock: true);
+    public static Tag Ul { get; } = new("ul", endsParagraph: true);
 
     /// <summary>An item of a list.</summary>
     public static Tag Li { get; } = new("li", isBlock: true, isEndImplied: true);
 
     /// <summary>A list of terms with what is said of them.</summary>
-    public static Tag Dl { get; } = new("dl", isBlock: true);
+    public static Tag Dl { get; } = new("dl", endsParagraph: true);
 
     /// <summary>A term.</summary>
-    public static Tag Dt { get; } = new("dt", isBlock: true);
+    public static Tag Dt { get; } = new("dt", isEndImplied: true);
 
     /// <summary>What is said of a term.</summary>
-    public static Tag Dd { get; } = new("dd", isBlock: true);
+    public static Tag Dd { get; } = new("dd", isEndImplied: true);
 
     /// <summary>A picture with its caption.</summary>
-    public static Tag Figure { get; } = new("figure", isBlock: true);
+    public static Tag Figure { get; } = new("figure", endsParagraph: true);
 
     /// <summary>The caption of a picture.</summary>
-    public static Tag FigCaption { get; } = new("figcaption", isBlock: true);
+    public static Tag FigCaption { get; } = new("figcaption", isBlock: true, endsParagraph: true);
 
     /// <summary>A table.</summary>
-    public static Tag Table { get; } = new("table", isBlock: true);
+    public static Tag Table { get; } = new("table", endsParagraph: true);
 
     /// <summary>What a table holds.</summary>
     public static Tag Caption { get; } = new("caption", isBlock: true);
 
     /// <summary>The head of a table.</summary>
-    public static Tag THead { get; } = new("thead", isBlock: true);
+    public static Tag THead { get; } = new("thead", isEndImplied: true);
 
     /// <summary>The rows of a table.</summary>
-    public static Tag TBody { get; } = new("tbody", isBlock: true);
+    public static Tag TBody { get; } = new("tbody", isEndImplied: true);
 
     /// <summary>The foot of a table.</summary>
     public static Tag TFoot { get; } = new("tfoot", isBlock: true);
 
     /// <summary>A row.</summary>
-    public static Tag Tr { get; } = new("tr", isBlock: true);
+    public static Tag Tr { get; } = new("tr", isEndImplied: true);
 
     /// <summary>A heading cell.</summary>
     public static Tag Th { get; } = new("th", isEndImplied: true);
@@ -158,7 +158,7 @@ public sealed class Tag
     public static Tag Td { get; } = new("td", isEndImplied: true);
 
     /// <summary>Something that opens on request.</summary>
-    public static Tag Details { get; } = new("details", isBlock: true);
+    public static Tag Details { get; } = new("details", endsParagraph: true);
 
     /// <summary>The line that opens the details.</summary>
     public static Tag Summary { get; } = new("summary");
@@ -172,7 +172,7 @@ public sealed class Tag
     /// <summary>A word to notice.</summary>
     public static Tag B { get; } = new("b");
 
-    /// <summary>Some words of a line that stand in a column of their own.</summary>
+    /// <summary>Some words that stay on one line, or that have a column of their own in it.</summary>
     public static Tag I { get; } = new("i");
 
     /// <summary>A line break.</summary>
@@ -192,12 +192,6 @@ public sealed class Tag
 
     /// <summary>Some words without meaning of their own.</summary>
     public static Tag Span { get; } = new("span");
-
-    /// <summary>A date.</summary>
-    public static Tag Time { get; } = new("time");
-
-    /// <summary>A name from a record, whatever its characters; it stays on one line.</summary>
-    public static Tag Bdi { get; } = new("bdi");
 
     /// <summary>A value with its machine form.</summary>
     public static Tag Data { get; } = new("data");
@@ -252,6 +246,12 @@ public sealed class Tag
 
     /// <summary>True for an element whose text is shown character by character: code, and what may hold no element.</summary>
     internal bool IsVerbatim { get; }
+
+    /// <summary>True for an element that HTML ends by itself.</summary>
+    internal bool IsEndImplied { get; }
+
+    /// <summary>True for an element before which HTML ends a paragraph by itself.</summary>
+    internal bool EndsParagraph { get; }
 
     /// <summary>True for a shape of a drawing, which closes itself when nothing is in it.</summary>
     internal bool IsDrawn { get; }

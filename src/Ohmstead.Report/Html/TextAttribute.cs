@@ -5,9 +5,10 @@ namespace Ohmstead.Report.Html;
 /// <summary>An attribute that holds text. None of them is a place for a script, a style or an address.</summary>
 public sealed class TextAttribute
 {
-    private TextAttribute(string name, int bit)
+    private TextAttribute(string name, int bit, bool isNumbers = false)
     {
-        Start = Encoding.ASCII.GetBytes($" {name}=\"");
+        IsNumbers = isNumbers;
+        Start = Encoding.ASCII.GetBytes($" {name}=");
         Bit = 1UL << bit;
     }
 
@@ -30,10 +31,10 @@ public sealed class TextAttribute
     public static TextAttribute Value { get; } = new("value", 5);
 
     /// <summary>The run of a path of a drawing.</summary>
-    public static TextAttribute PathData { get; } = new("d", 6);
+    public static TextAttribute PathData { get; } = new("d", 6, isNumbers: true);
 
     /// <summary>The coordinates that a drawing covers.</summary>
-    public static TextAttribute ViewBox { get; } = new("viewBox", 7);
+    public static TextAttribute ViewBox { get; } = new("viewBox", 7, isNumbers: true);
 
     /// <summary>How a part of a drawing is moved or turned.</summary>
     public static TextAttribute Transform { get; } = new("transform", 8);
@@ -49,6 +50,9 @@ public sealed class TextAttribute
 
     /// <summary>The bytes put into the start tag.</summary>
     internal byte[] Start { get; }
+
+    /// <summary>True for numbers of a drawing, parted by blanks or commas.</summary>
+    internal bool IsNumbers { get; }
 
     /// <summary>One bit for each attribute name, so that none is given twice.</summary>
     internal ulong Bit { get; }

@@ -5,9 +5,10 @@ namespace Ohmstead.Report.Html;
 /// <summary>Writes text so that no line ends between a figure and its unit, inside a day or inside a number, and with the sign that is a
 /// minus.</summary>
 /// <remarks>
-/// Between figure and unit stands a no-break space (U+00A0), and a hyphen that is a sign becomes U+2212. What has a hyphen inside is put
-/// into an element of its own, <c>time</c> for a day and <c>bdi</c> for any other name: the characters stay as they are in the record, so
-/// that they can be looked for on the page and copied from it.
+/// Between figure and unit stands a no-break space (U+00A0), and a hyphen that is a sign becomes U+2212. What has a hyphen inside, a day or
+/// a name, is put into an element of its own: the characters stay as they are in the record, so that they can be looked for on the page and
+/// copied from it. They are letters, digits and hyphens of ASCII, so that no direction of text has to be kept out, and a page has a hundred
+/// of them: the element is the shortest there is.
 /// </remarks>
 internal static class UnbrokenText
 {
@@ -92,10 +93,9 @@ internal static class UnbrokenText
     {
         if (word.Length <= Longest && HasHyphenInside(word))
         {
-            var isDay = Days.IsOne(word);
-            buffer.Append(isDay ? "<time>"u8 : "<bdi>"u8);
+            buffer.Append("<i>"u8);
             VisibleText.Write(buffer, word);
-            buffer.Append(isDay ? "</time>"u8 : "</bdi>"u8);
+            buffer.Append("</i>"u8);
         }
         else
         {

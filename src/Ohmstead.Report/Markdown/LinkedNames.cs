@@ -81,6 +81,7 @@ internal static class LinkedNames
     private static void WriteLink(HtmlWriter html, ReadOnlySpan<char> before, string name, Link link)
     {
         html.Text(before);
-        html.Open(Tag.A, ClassName.Reference).To(link).Text(name);
+        // A part of the same page is a reference by where it leads.
+        (link.Encoded[0] == '#' ? html.Open(Tag.A) : html.Open(Tag.A, ClassName.Reference)).To(link).Text(name);
     }
 }

@@ -115,18 +115,19 @@ internal sealed class BenchLog(BoardOnPage page)
         var reasons = SharedReasons.From(board, readings);
         how.WriteCommon(html);
         reasons.Write(html);
-        ImmutableArray<AssessedReading> rows =
-        [
-            .. readings.Where(reading => how.HasOwn(reading.Reading) || !WithParts.Holds(board, reading)),
-        ];
-        WithParts.Write(page, readings.RemoveRange(rows));
+        ImmutableArray<AssessedReading> rows = [.. readings.Where(reading => !WithParts.Holds(board, reading))];
+        WithParts.Write(page, how, readings.RemoveRange(rows));
+        OpenTogether open = new(page, how, reasons);
+        ImmutableArray<AssessedReading> figures = [.. rows.Where(open.Holds)];
+        open.Write(figures);
+        rows = rows.RemoveRange(figures);
         if (rows.Length == 0)
         {
             return;
         }
 
         Column<AssessedReading> subject = new("Of", (_, reading) => Subject(reading.Reading));
-        Column<AssessedReading> taken = new("How", (cell, reading) => how.WriteOwn(cell, reading.Reading)) { IsPlain = true };
+        Column<AssessedReading> taken = new("How", (cell, reading) => cell.Text(how.Own(reading.Reading))) { IsPlain = true };
         Column<AssessedReading> verdicts = new("Verdicts", (_, reading) => Told(reading, reasons)) { IsPlain = true };
         var isTaken = rows.Any(reading => how.HasOwn(reading.Reading));
         new Ledger<AssessedReading>(isTaken ? [subject, taken, verdicts] : [subject, verdicts])

@@ -43,7 +43,6 @@ public sealed class BoardPage
 
     private void Content(ICollection<OpenPlace>? open)
     {
-        StripShapes.Write(html);
         Photographs photographs = new(page);
         new BoardOpening(page).Write(photographs);
         new JumpLine(page).Write(photographs.HasMore);
@@ -65,6 +64,12 @@ public sealed class BoardPage
         new HistorySection(page).Write();
         page.Working.WriteEnd(html);
         Code();
+        Files();
+        StripShapes.WriteShown(html);
+    }
+
+    private void Files()
+    {
         using var record = html.Open(Tag.P, ClassName.Fine);
         html.Text($"Record: {board.Board.Path}; ");
         html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.BoardSheet(board.Board.Id.Value), 1)).Text("on one sheet");

@@ -121,7 +121,7 @@ internal static class PlacesCompared
         foreach (var reading in place.Readings)
         {
             html.Open(Tag.P)
-                .With(ClassName.Told, VerdictMark.ToneOf(reading.Outcome))
+                .Toned(ClassName.Told, reading.Outcome)
                 .Text($"{VerdictWords.Describe(reading.Outcome)} {VerdictWords.Describe(reading.Measured)} {reading.Text}");
         }
 

@@ -215,7 +215,7 @@
       }
       return html.slice(start, cellFrom(html, start + 2));
     };
-    const keyOfCellText = cell => keyOf(/^<t[hd][^>]* data-order="([^"]*)"/u.exec(cell)?.[1], textOf(cell));
+    const keyOfCellText = cell => keyOf(/^<t[hd][^>]* data-order=([-.\d]+)/u.exec(cell)?.[1], textOf(cell));
     const keyOfRow = column => row => row.keys[column] ??= keyOfCellText(cellOf(row.html, column));
     let rows = null;
     let by = "";

@@ -370,7 +370,7 @@
     for (let at = 0; at < flat.length; at += 2) {
       const [head, anchor] = places.slice(2 * flat[at]);
       const text = flat[at + 1];
-      sentences.push({ head, anchor: anchor === "@" ? `part-${text.split(/[ ,]/u, 1)[0]}` : anchor, text });
+      sentences.push({ head, anchor: anchor === "@" ? `p-${text.split(/[ ,]/u, 1)[0]}` : anchor, text });
     }
     return { name, title, about, address, sentences };
   };
@@ -435,14 +435,14 @@
     };
     page.sentences.forEach((sentence, place) => (hit.sentences === null || hit.sentences.has(place)) && look(sentence, place, true));
     if (hit.design !== undefined && (best?.held ?? 0) < clauses.length) {
-      (await pageOf(index, hit.design)).sentences.forEach(sentence => look({ ...sentence, anchor: sentence.anchor.startsWith("part-") ? sentence.anchor : "" }, 0, false));
+      (await pageOf(index, hit.design)).sentences.forEach(sentence => look({ ...sentence, anchor: sentence.anchor.startsWith("p-") ? sentence.anchor : "" }, 0, false));
     }
     const place = best?.anchor ? `#${encodeURIComponent(best.anchor)}` : "";
     return { ...hit, ...page, best, address: page.address.includes("#") ? page.address : page.address + (hit.isNamed ? "" : place) };
   };
   // What presses before what a page is called, and both before all other words.
-  const pressing = new Set(["section-evidence", "section-waits", "section-findings"]);
-  const naming = new Set(["", "section-identity", "section-whereabouts"]);
+  const pressing = new Set(["s-evidence", "s-waits", "s-findings"]);
+  const naming = new Set(["", "s-identity", "s-whereabouts"]);
   const rankOf = ({ anchor }) => pressing.has(anchor) ? 0 : naming.has(anchor) ? 1 : 2;
   const byWeight = (a, b) => b.isNamed - a.isNamed || b.isAbout - a.isAbout || b.best.held - a.best.held || b.best.isPhrase - a.best.isPhrase
     || a.quality - b.quality || rankOf(a.best) - rankOf(b.best) || a.page - b.page;

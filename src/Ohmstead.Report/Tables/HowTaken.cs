@@ -49,10 +49,7 @@ internal readonly struct HowTaken
     {
         if (common != 0)
         {
-            using var line = html.Open(Tag.P, ClassName.Fine);
-            html.Text("All readings: ");
-            Write(html, first, isCommon: true);
-            html.Text(".");
+            html.Open(Tag.P, ClassName.Fine).Text($"All readings: {Told(first, isCommon: true)}.");
         }
     }
 
@@ -70,20 +67,22 @@ internal readonly struct HowTaken
         return false;
     }
 
-    /// <summary>Writes what is so of one reading beyond that.</summary>
-    public void WriteOwn(HtmlWriter html, Reading reading) => Write(html, reading, isCommon: false);
+    /// <summary>What is so of one reading beyond that; empty where there is nothing.</summary>
+    public string Own(Reading reading) => Told(reading, isCommon: false);
 
-    private void Write(HtmlWriter html, Reading reading, bool isCommon)
+    private string Told(Reading reading, bool isCommon)
     {
-        var commas = new Commas(html);
+        List<string>? told = null;
         for (var at = 0; at < All.Length; at++)
         {
             var (before, words, after) = All[at];
-            if (IsCommon(at) == isCommon && words(reading) is { Length: > 0 } told)
+            if (IsCommon(at) == isCommon && words(reading) is { Length: > 0 } said)
             {
-                commas.Next().Text($"{before}{told}{after}");
+                (told ??= []).Add($"{before}{said}{after}");
             }
         }
+
+        return told is null ? string.Empty : string.Join(", ", told);
     }
 
     private static bool IsSaidOfAll(ImmutableArray<AssessedReading> readings, int at, string words)

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Life;
+using Ohmstead.Assessment.Obligations;
 using Ohmstead.Electronics.Life;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
@@ -42,14 +43,14 @@ internal sealed class LifeTable(BoardOnPage page)
             html.Text(": a line while in use, a box where the life may be used up, a pointer at today.");
         }
 
-        new Ledger<EstimatedLife>(
-            new("Place", (_, row) => page.Link(row.Life.Reference)) { IsShort = true },
-            new("Since", row => row.Life.Start!.Words) { IsShort = true },
-            new("Earliest", row => PageFrame.Iso(row.Estimate.Earliest)) { IsShort = true },
-            new("Latest", row => PageFrame.Iso(row.Estimate.Latest)) { IsShort = true },
+        new Ledger<EstimatedLife[]>(
+            new("Place", (_, row) => Places(row)),
+            new("Since", row => row[0].Life.Start!.Words) { IsShort = true },
+            new("Earliest", row => PageFrame.Iso(row[0].Estimate.Earliest)) { IsShort = true },
+            new("Latest", row => PageFrame.Iso(row[0].Estimate.Latest)) { IsShort = true },
             new("On the calendar", (_, row) => Bar(scale, row)) { IsPlain = true },
             new("How it was reached", (_, row) => Working(row, common, step)) { IsPlain = true }
-        ).Write(html, "Life ahead", Estimated());
+        ).Write(html, "Life ahead", Together());
         if (known < board.Lives.Length)
         {
             var without = string.Join(", ", board.Lives.Where(life => !life.Estimate.Is(out _, out _)).Select(life => life.Reference));
@@ -70,14 +71,37 @@ internal sealed class LifeTable(BoardOnPage page)
         }
     }
 
-    private void Bar(TimeScale scale, EstimatedLife row) =>
+    // Parts that went in on one day and have one span share a row: their calendars are the same.
+    private IEnumerable<EstimatedLife[]> Together() =>
+        Estimated()
+            .GroupBy(row => (row.Life.Start!.Words, row.Life.Start.First, row.Estimate.Earliest, row.Estimate.Latest))
+            .Select(same => same.ToArray());
+
+    private static string[] Names(EstimatedLife[] row) => [.. row.Select(one => one.Life.Reference)];
+
+    private void Places(EstimatedLife[] row)
+    {
+        var commas = new Commas(html);
+        foreach (var (first, last) in PlaceRuns.Join(Names(row)))
+        {
+            commas.Next();
+            page.Link(first);
+            if (last != first)
+            {
+                html.Text(" to ");
+                page.Link(last);
+            }
+        }
+    }
+
+    private void Bar(TimeScale scale, EstimatedLife[] row) =>
         LifeBar.Write(
             html,
             scale,
-            row.Life.Reference,
-            row.Life.Start!.First,
-            row.Estimate.Earliest,
-            row.Estimate.Latest,
+            PlaceRuns.Words(Names(row)),
+            row[0].Life.Start!.First,
+            row[0].Estimate.Earliest,
+            row[0].Estimate.Latest,
             page.Context.Today
         );
 
@@ -148,28 +172,90 @@ internal sealed class LifeTable(BoardOnPage page)
     private static bool Tells(WearOutLife life, RemainingLife estimate, string line) =>
         life.Inputs.Any(given => given.Text == line) || estimate.Remarks.Contains(line, StringComparer.Ordinal);
 
-    private void Working(EstimatedLife row, List<string> common, string? step)
+    private void Working(EstimatedLife[] rows, List<string> common, string? step)
     {
-        var estimate = row.Estimate;
         using var fold = html.Open(Tag.Details, ClassName.Working);
         html.Open(Tag.Summary).Text("arithmetic and source");
         using var list = html.Open(Tag.Ul);
-        foreach (var line in row.Life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line)))
+        if (rows.Length == 1)
         {
-            html.Open(Tag.Li).Text(line);
+            foreach (var line in Inputs(rows[0], common))
+            {
+                html.Open(Tag.Li).Text(line);
+            }
+
+            using (html.Open(Tag.Li))
+            {
+                html.Text(Steps(rows[0], step));
+                page.Working.Sources.Cite(html, rows[0].Source);
+            }
+        }
+        else
+        {
+            Several(rows, common, step);
         }
 
-        using (html.Open(Tag.Li))
+        foreach (var remark in rows.SelectMany(row => row.Estimate.Remarks).Distinct(StringComparer.Ordinal))
         {
-            html.Text(step is null ? estimate.Arithmetic : estimate.Arithmetic.Text.AsSpan((step.Length + Between.Length)..));
-            page.Working.Sources.Cite(html, estimate.Source.Text + (estimate.OtherSource is { } other ? "; " + other.Text : string.Empty));
-        }
-
-        foreach (var remark in estimate.Remarks.Where(remark => !common.Contains(remark)))
-        {
-            html.Open(Tag.Li).Text(remark);
+            if (!common.Contains(remark))
+            {
+                html.Open(Tag.Li).Text(remark);
+            }
         }
     }
 
-    private readonly record struct EstimatedLife(WearOutLife Life, RemainingLife Estimate);
+    // A line for each part; how all of them end is told once, and so is the source that they share.
+    private void Several(EstimatedLife[] rows, List<string> common, string? step)
+    {
+        var end = End(rows);
+        var isOneSource = rows.All(row => row.Source == rows[0].Source);
+        foreach (var row in rows)
+        {
+            using var item = html.Open(Tag.Li);
+            html.Text($"{row.Life.Reference}: ");
+            foreach (var line in Inputs(row, common))
+            {
+                html.Text($"{line}{Between}");
+            }
+
+            html.Text(Steps(row, step)[..^end]);
+            if (!isOneSource)
+            {
+                page.Working.Sources.Cite(html, row.Source);
+            }
+        }
+
+        if (end > 0 || isOneSource)
+        {
+            using var item = html.Open(Tag.Li);
+            html.Text("each");
+            html.Text(rows[0].Estimate.Arithmetic.Text.AsSpan(^end..));
+            if (isOneSource)
+            {
+                page.Working.Sources.Cite(html, rows[0].Source);
+            }
+        }
+    }
+
+    // How long the common end of all workings is, from the hours a year on; nothing where they end in different ways.
+    private static int End(EstimatedLife[] rows)
+    {
+        const string hours = ", at ";
+        var first = rows[0].Estimate.Arithmetic.Text;
+        var at = first.LastIndexOf(hours, StringComparison.Ordinal);
+        return at > 0 && rows.All(row => row.Estimate.Arithmetic.Text.EndsWith(first[at..], StringComparison.Ordinal))
+            ? first.Length - at
+            : 0;
+    }
+
+    private static IEnumerable<string> Inputs(EstimatedLife row, List<string> common) =>
+        row.Life.Inputs.Select(line => line.Text).Where(line => !common.Contains(line));
+
+    private static ReadOnlySpan<char> Steps(EstimatedLife row, string? step) =>
+        row.Estimate.Arithmetic.Text.AsSpan(step is null ? 0 : step.Length + Between.Length);
+
+    private readonly record struct EstimatedLife(WearOutLife Life, RemainingLife Estimate)
+    {
+        public string Source => Estimate.Source.Text + (Estimate.OtherSource is { } other ? "; " + other.Text : string.Empty);
+    }
 }

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
@@ -10,23 +9,21 @@ namespace Ohmstead.Report.Tables;
 /// its limit by number and tells its own arithmetic.</summary>
 internal sealed class LimitList
 {
-    private readonly Dictionary<(LimitKind Kind, string Origin, string Source), (string Words, ElementId Id)> numbers = [];
+    private readonly Dictionary<LimitKey, (string Words, ElementId Id)> numbers = [];
     private readonly List<(string Words, string Source)> limits = [];
 
     /// <summary>Names a limit: <c>Delivery limit 3</c>, a link.</summary>
     /// <param name="html">Where to.</param>
-    /// <param name="kind">Which kind of limit it is.</param>
-    /// <param name="origin">What it is taken from.</param>
-    /// <param name="source">The source in words.</param>
-    public void Name(HtmlWriter html, LimitKind kind, string origin, string source)
+    /// <param name="limit">The limit.</param>
+    public void Name(HtmlWriter html, LimitKey limit)
     {
-        if (!numbers.TryGetValue((kind, origin, source), out var known))
+        if (!numbers.TryGetValue(limit, out var known))
         {
-            var words = VerdictWords.Describe(kind);
-            limits.Add(($"{words}, {origin}", source));
+            var words = VerdictWords.Describe(limit.Kind);
+            limits.Add(($"{words}, {limit.Origin}", limit.Source));
             var number = limits.Count.ToString(CultureInfo.InvariantCulture);
             known = ($"{char.ToUpperInvariant(words[0])}{words[1..]} {number}", ElementId.For(IdPrefix.Rule, number));
-            numbers.Add((kind, origin, source), known);
+            numbers.Add(limit, known);
         }
 
         html.Open(Tag.A).To(known.Id).Text(known.Words);

@@ -34,7 +34,7 @@ internal sealed class PartsTable(BoardOnPage page, ICollection<OpenPlace>? open)
             "Parts",
             renewed == 0 ? $"{board.Places.Length} places, all original" : $"{board.Places.Length} places, {renewed} renewed"
         );
-        page.Working.Rule(html, 1);
+        page.Working.Rule(html, 1, UsualWorking.Of(board));
         html.Open(Tag.P, ClassName.Fine)
             .Text(
                 "On the strips: \u25cf inside, \u25c6 outside, \u25a1 too close to call, \u00d7 the part before; the bar is what the "

@@ -30,6 +30,9 @@ internal struct Sentences(HtmlWriter html)
         return html;
     }
 
+    /// <summary>Goes on in the same sentence.</summary>
+    public readonly void Go(ReadOnlySpan<char> words) => html.Text(words);
+
     /// <summary>Ends the last one.</summary>
     public readonly void End() => html.Text(isLater ? "." : string.Empty);
 }

@@ -21,6 +21,7 @@ internal sealed class SharedWorking(DecisionRule rule)
     private readonly Dictionary<string, PageAnchor> lines = new(StringComparer.Ordinal);
     private readonly Dictionary<string, PageAnchor> fits = new(StringComparer.Ordinal);
     private readonly LimitList limits = new();
+    private UsualWorking? usual;
 
     /// <summary>The sources of the page.</summary>
     public SourceList Sources { get; } = new();
@@ -32,24 +33,33 @@ internal sealed class SharedWorking(DecisionRule rule)
     public void Limit(ref Sentences sentences, Limit limit, PageAnchor? here)
     {
         var arithmetic = limit.Arithmetic.Text;
-        var (origin, source) = (limit.Origin.Text, limit.Source.Text);
-        var before = told.GetValueOrDefault(arithmetic);
-        for (var known = before; known is not null; known = known.Before)
+        var key = LimitKey.Of(limit);
+        if (WorkedOut(limit) is { } known)
         {
-            if (known.Origin == origin && known.Source == source)
+            // Where somebody stands already, as in a row whose head leads to the part, no second way leads there.
+            if (here?.Name == known.Name && known.Day is null)
             {
-                known.At.Link(sentences.Next("limit worked out at "));
-                return;
+                sentences.Next("limit worked out with the part");
             }
+            else
+            {
+                known.Link(sentences.Next("limit worked out at "));
+            }
+
+            return;
         }
 
         var html = sentences.Next();
-        limits.Name(html, limit.Kind, origin, source);
-        html.Text(": ");
-        html.Text(arithmetic.AsSpan(..^Range(arithmetic, limit)));
-        if (arithmetic.Length >= Long && here is { } place)
+        if (key != usual?.Limit)
         {
-            told[arithmetic] = new(origin, source, place, before);
+            limits.Name(html, key);
+            html.Text(": ");
+        }
+
+        html.Text(arithmetic.AsSpan(..^Range(arithmetic, limit)));
+        if (arithmetic.Length >= Long && here is { } at)
+        {
+            told[arithmetic] = new(key, at, told.GetValueOrDefault(arithmetic));
         }
     }
 
@@ -137,9 +147,17 @@ internal sealed class SharedWorking(DecisionRule rule)
     /// <summary>Tells a remark. The working of an uncertainty leaves out what <see cref="Rule"/> tells for all.</summary>
     public void Remark(ref Sentences sentences, string remark, Verdict verdict, PageAnchor? here)
     {
-        if (remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal))
+        if (UncertaintyWords.Of(remark, verdict) is { } words)
         {
-            Uncertainty(ref sentences, remark.AsSpan(..^ReadingUncertainty.RuleCited.Length), verdict);
+            sentences.Next($"U = {words.Expanded}");
+            if (usual?.Errors.GetValueOrDefault(verdict.Measured) != words.Error)
+            {
+                sentences.Go($", a = {words.Error}");
+            }
+        }
+        else if (remark.EndsWith(ReadingUncertainty.RuleCited, StringComparison.Ordinal))
+        {
+            sentences.Next(remark.AsSpan(..^ReadingUncertainty.RuleCited.Length));
         }
         else
         {
@@ -168,36 +186,32 @@ internal sealed class SharedWorking(DecisionRule rule)
         }
     }
 
-    // The formula stands above; here are the figures of this reading, which stands beside them.
-    private static void Uncertainty(ref Sentences sentences, ReadOnlySpan<char> working, Verdict verdict)
+    /// <summary>Whether the whole working of a verdict is its distance from the limit and its uncertainty: its limit is worked out on the page
+    /// already, and nothing else is to be told.</summary>
+    public bool IsOnlyFigures(Verdict verdict) =>
+        verdict is { Limit: { } limit, LimitInWords: not null, Margin: not null, Deviation: null, Remarks: [var remark] }
+        && WorkedOut(limit) is not null
+        && UncertaintyWords.Of(remark.Text, verdict) is not null
+        && (verdict.Rule is null || verdict.Rule == rule)
+        && !(verdict is { Rule: not null, Probability: { } share } && IsInDoubt(share));
+
+    /// <summary>Where a limit is worked out on the page already; null where it is not, or in words that are told again sooner.</summary>
+    public PageAnchor? WorkedOut(Limit limit)
     {
-        if (
-            !working.StartsWith(ReadingUncertainty.Opening, StringComparison.Ordinal)
-            || working.IndexOf(ReadingUncertainty.Closing, StringComparison.Ordinal) is not (> 0 and var end)
-        )
+        var key = LimitKey.Of(limit);
+        for (var known = told.GetValueOrDefault(limit.Arithmetic.Text); known is not null; known = known.Before)
         {
-            sentences.Next(working);
-            return;
+            if (known.Limit == key)
+            {
+                return known.At;
+            }
         }
 
-        var html = sentences.Next("U = ");
-        html.Text(working[(end + ReadingUncertainty.Closing.Length)..]);
-        html.Text(", a = ");
-        var error = working[ReadingUncertainty.Opening.Length..end];
-        if (
-            verdict.Exact is { } exact
-            && $" of {QuantityText.Format(exact)}" is var share
-            && error.IndexOf(share, StringComparison.Ordinal) is > 0 and var at
-        )
-        {
-            html.Text(error[..at]);
-            error = error[(at + share.Length)..];
-        }
-
-        html.Text(error);
+        return null;
     }
 
-    private static string Room(decimal margin) =>
+    /// <summary>How far a reading is from its limit, in words.</summary>
+    internal static string Room(decimal margin) =>
         margin < 0 ? $"beyond by {VerdictWords.Share(margin)}"
         : margin == 0 ? "exactly on the limit, which is inside"
         : $"room {VerdictWords.Share(margin)}";
@@ -205,8 +219,10 @@ internal sealed class SharedWorking(DecisionRule rule)
     /// <summary>Writes the rule for all readings whose uncertainty is known.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="levelsUp">How many folders below the root the page stands.</param>
-    public void Rule(HtmlWriter html, int levelsUp)
+    /// <param name="common">What most of the workings that follow have in common; null where that is not known.</param>
+    public void Rule(HtmlWriter html, int levelsUp, UsualWorking? common = null)
     {
+        usual = common;
         using var line = html.Open(Tag.P, ClassName.Fine);
         html.Text("Where the instrument is known, its expanded uncertainty U (k = 2) is drawn as a line through the reading and ");
         html.Text($"decides by {rule.Name}: {rule.Meaning}");
@@ -216,10 +232,27 @@ internal sealed class SharedWorking(DecisionRule rule)
         html.Text("; the probability of being inside, told where it is neither 1 nor 0 to four places");
         Sources.Cite(html, Probability);
         html.Text(". ");
+        Usual(html);
         html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.About, levelsUp, SiteAddress.Drawings)).Text("How to read the drawings");
         html.Text(".");
     }
 
+    private void Usual(HtmlWriter html)
+    {
+        if (usual is { Errors.Count: > 0 })
+        {
+            var errors = usual.Errors.Select(error => $"{VerdictWords.Describe(error.Key)} {error.Value}");
+            html.Text($"Where a working names no a, it is: {string.Join("; ", errors)}. ");
+        }
+
+        if (usual is { Limit: { } limit })
+        {
+            html.Text("Where it names no limit, it is ");
+            limits.Name(html, limit);
+            html.Text($", {limit.Origin}. ");
+        }
+    }
+
     // A limit that stands on the page, and the one before it with the same arithmetic.
-    private sealed record Told(string Origin, string Source, PageAnchor At, Told? Before);
+    private sealed record Told(LimitKey Limit, PageAnchor At, Told? Before);
 }

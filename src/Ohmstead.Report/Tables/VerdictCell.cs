@@ -28,13 +28,13 @@ internal static class VerdictCell
         bool isReasonTold = false
     )
     {
-        using var fold = Anchored(html.Open(Tag.Details).With(ClassName.Verdict, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        using var fold = Anchored(html.Open(Tag.Details).Toned(ClassName.Verdict, verdict.Outcome), anchor);
         using (html.Open(Tag.Summary))
         {
             Spans(html, verdict, before);
         }
 
-        using var told = html.Open(Tag.LastP);
+        using var told = html.Open(Tag.P);
         var sentences = new Sentences(html);
         Working(ref sentences, working, verdict, here, isReasonTold);
         sentences.End();
@@ -50,7 +50,7 @@ internal static class VerdictCell
     /// <param name="isReasonTold">True where the reason stands above its table.</param>
     public static void Open(HtmlWriter html, SharedWorking working, Verdict verdict, PageAnchor? here, ElementId? anchor, bool isReasonTold)
     {
-        using var line = Anchored(html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome)), anchor);
+        using var line = Anchored(html.Open(Tag.P).Toned(ClassName.Told, verdict.Outcome), anchor);
         html.Text($"{VerdictWords.Describe(verdict.Outcome)}: {VerdictWords.Describe(verdict.Measured)} ");
         html.Open(Tag.B).Text(verdict.Reading.Text);
         var sentences = new Sentences(html);
@@ -94,7 +94,7 @@ internal static class VerdictCell
     /// <param name="verdict">The verdict.</param>
     public static void Line(HtmlWriter html, Verdict verdict)
     {
-        using var line = html.Open(Tag.P).With(ClassName.Told, VerdictMark.ToneOf(verdict.Outcome));
+        using var line = html.Open(Tag.P).Toned(ClassName.Told, verdict.Outcome);
         html.Text($"{VerdictWords.Describe(verdict.Outcome)} {VerdictWords.Describe(verdict.Measured)} {verdict.Reading.Text}");
     }
 
@@ -120,13 +120,8 @@ internal static class VerdictCell
 
     private static void Spans(HtmlWriter html, Verdict verdict, Verdict? before)
     {
-        using (html.Open(Tag.I))
-        {
-            ReadingStrip.Write(html, verdict, before);
-            html.Text(VerdictWords.Describe(verdict.Outcome));
-        }
-
-        html.Text(" ");
+        ReadingStrip.Write(html, verdict, before);
+        html.Text($"{VerdictWords.Describe(verdict.Outcome)} ");
         html.Open(Tag.I).Text(VerdictWords.Describe(verdict.Measured));
         html.Text(" ");
         Figure(html, verdict.Reading.Text);

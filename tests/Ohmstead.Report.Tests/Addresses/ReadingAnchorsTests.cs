@@ -37,12 +37,7 @@ public class ReadingAnchorsTests
     [Fact]
     public void A_reading_is_found_by_part_day_quantity_and_way() =>
         Assert.Equal(
-            [
-                "reading-C1-2026-03-20-capacitance-out",
-                "reading-C1-2026-03-20-capacitance-out-2",
-                "reading-C1-2026-03-20-esr-out",
-                "reading-C2-2026-03-20-capacitance-left",
-            ],
+            ["r-C1-20260320-c-o", "r-C1-20260320-c-o-2", "r-C1-20260320-esr-o", "r-C2-20260320-c-l"],
             Anchors(OneBoard.Page(Head + Second))
         );
 
@@ -56,8 +51,8 @@ public class ReadingAnchorsTests
     }
 
     [Fact]
-    public void A_part_is_found_by_its_reference() => Assert.NotNull(OneBoard.Page(Head + Second).QuerySelector("tr#part-C2"));
+    public void A_part_is_found_by_its_reference() => Assert.NotNull(OneBoard.Page(Head + Second).QuerySelector("tr#p-C2"));
 
     private static string[] Anchors(IDocument page) =>
-        [.. page.QuerySelectorAll("[id^=reading-]").Select(element => element.Id!).Order(StringComparer.Ordinal)];
+        [.. page.QuerySelectorAll("[id^=r-]").Select(element => element.Id!).Order(StringComparer.Ordinal)];
 }

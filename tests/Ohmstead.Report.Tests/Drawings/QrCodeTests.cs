@@ -19,7 +19,7 @@ public sealed class QrCodeTests
 
     [Theory]
     [InlineData("https://boards.example/boards/SP-0007.html")]
-    [InlineData("https://boards.example/boards/%C3%96-1.html#part-C_2B_12")]
+    [InlineData("https://boards.example/boards/%C3%96-1.html#p-C_2B_12")]
     [InlineData("https://a.example:8443/~rk/boards/SP-0007.html")]
     [InlineData("https://boards.example/0123456789/0123456789/0123456789/0123456789/0123456789/0123456789/0123456789/0123456789/SP-1.html")]
     public void Another_reader_reads_what_was_written_from_the_modules_of_the_drawing(string address) =>

@@ -33,7 +33,7 @@ public class LinkTests
     [Fact]
     public void A_page_in_a_folder_reaches_the_root_and_a_place_in_another_page() =>
         Assert.Equal(
-            "../boards/SP-0007.html#part-C12",
+            "../boards/SP-0007.html#p-C12",
             LocalLink.ToFile("boards/SP-0007.html", 1, ElementId.For(IdPrefix.Part, "C12")).Encoded
         );
 
@@ -42,12 +42,12 @@ public class LinkTests
         Assert.Equal("#story-%C3%BCberblick", LocalLink.ToFragment(ElementId.For(IdPrefix.Story, "überblick")).Encoded);
 
     [Theory]
-    [InlineData("C12", "part-C12")]
-    [InlineData("+15V", "part-_2B_15V")]
-    [InlineData("a b", "part-a_20_b")]
-    [InlineData("a_20_b", "part-a_5F_20_5F_b")]
-    [InlineData("__proto__", "part-_5F__5F_proto_5F__5F_")]
-    [InlineData("\" onclick=\"x", "part-_22__20_onclick_3D__22_x")]
+    [InlineData("C12", "p-C12")]
+    [InlineData("+15V", "p-_2B_15V")]
+    [InlineData("a b", "p-a_20_b")]
+    [InlineData("a_20_b", "p-a_5F_20_5F_b")]
+    [InlineData("__proto__", "p-_5F__5F_proto_5F__5F_")]
+    [InlineData("\" onclick=\"x", "p-_22__20_onclick_3D__22_x")]
     public void An_id_holds_nothing_but_letters_digits_and_marks(string name, string expected) =>
         Assert.Equal(expected, ElementId.For(IdPrefix.Part, name).Value);
 

@@ -56,7 +56,7 @@ public sealed class LabelPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         {
             Assert.Equal(label.Number, box.QuerySelector(".number p")!.Words());
             var drawing = box.QuerySelector("svg")!;
-            var side = int.Parse(drawing.GetAttribute("viewBox")!.Split(' ')[2], CultureInfo.InvariantCulture);
+            var side = int.Parse(drawing.GetAttribute("viewBox")!.Split(',')[2], CultureInfo.InvariantCulture);
             var read = ReadCode.Of(ReadCode.Drawn(drawing.QuerySelector("path")!.GetAttribute("d")!, side))?.Text;
             Assert.True(read is not null, label.Address);
             Assert.Equal(label.Address, read);
@@ -83,7 +83,7 @@ public sealed class LabelPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         var start = rule.IndexOf(" width: ", StringComparison.Ordinal) + 8;
         var width = decimal.Parse(rule[start..rule.IndexOf("mm", start, StringComparison.Ordinal)], CultureInfo.InvariantCulture);
         Assert.All(page.QuerySelectorAll("svg"), drawing =>
-            Assert.InRange(width / int.Parse(drawing.GetAttribute("viewBox")!.Split(' ')[2], CultureInfo.InvariantCulture), 0.33m, 2m)
+            Assert.InRange(width / int.Parse(drawing.GetAttribute("viewBox")!.Split(',')[2], CultureInfo.InvariantCulture), 0.33m, 2m)
         );
     }
 
@@ -158,13 +158,13 @@ public sealed class LabelPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     }
 
     [Theory]
-    [InlineData("Ohm & Sons <i>a</i> title of a board that nobody would ever write in one breath and that goes on and on")]
+    [InlineData("Ohm & Sons <u>a</u> title of a board that nobody would ever write in one breath and that goes on and on")]
     [InlineData("Donaudampfschifffahrtselektrizitätenhauptbetriebswerkbauunterbeamtengesellschaft")]
     [InlineData("電子気圧計サーボ増幅器の予備基板")]
     public void A_long_title_ends_at_a_whole_word_with_an_ellipsis_and_stays_text(string title)
     {
         var page = Written(LabelSheet.Common[4], [new("X-1", title, ["a fact"], [], Site.Board("X-1"))]);
-        Assert.Empty(page.QuerySelectorAll("i"));
+        Assert.Empty(page.QuerySelectorAll("u"));
         var lines = page.QuerySelectorAll(".name").Select(line => line.Words()).ToArray();
         Assert.InRange(lines.Length, 1, 2);
         Assert.EndsWith("…", lines[^1], StringComparison.Ordinal);

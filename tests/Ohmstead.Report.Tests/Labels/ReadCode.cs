@@ -89,9 +89,9 @@ internal static partial class ReadCode
         );
     }
 
-    [GeneratedRegex(@" d=""(?<path>[^""]*)""", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@" d=(?<path>[^ >]*)", RegexOptions.ExplicitCapture)]
     private static partial Regex Path();
 
-    [GeneratedRegex(@"M(?<x>\d+) (?<y>\d+)h(?<wide>\d+)v1H(?<back>\d+)z", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"M(?<x>\d+),(?<y>\d+)h(?<wide>\d+)v1H(?<back>\d+)z", RegexOptions.ExplicitCapture)]
     private static partial Regex Run();
 }

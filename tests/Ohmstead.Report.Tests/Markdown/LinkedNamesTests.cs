@@ -25,11 +25,11 @@ public class LinkedNamesTests
         const string body = "C12-C13, then SP-0007: R4 (C99) - C12.";
         var written = Written.From(body);
         Assert.Equal(body, written.Box.TextContent.Trim());
-        Assert.Equal("#part-C12", written.Box.QuerySelector("a.reference")!.GetAttribute("href"));
-        Assert.Equal("../boards/SP-0007.html", written.Box.QuerySelectorAll("a")[2].GetAttribute("href"));
+        Assert.Equal("#p-C12", written.Box.QuerySelector("a")!.GetAttribute("href"));
+        Assert.Equal("../boards/SP-0007.html", written.Box.QuerySelector("a.reference")!.GetAttribute("href"));
     }
 
     [Fact]
     public void A_name_in_a_table_leads_to_its_row() =>
-        Assert.Equal("#part-R4", Written.From("| part |\n|---|\n| R4 |").Box.QuerySelector("td > a")!.GetAttribute("href"));
+        Assert.Equal("#p-R4", Written.From("| part |\n|---|\n| R4 |").Box.QuerySelector("td > a")!.GetAttribute("href"));
 }

@@ -10,11 +10,11 @@ public class StoryLinkTests
     [InlineData("<keeper@tide.example>", "mailto:keeper@tide.example")]
     [InlineData("[tables][t]\n\n[t]: http://tide.example/ 'title'", "http://tide.example/")]
     [InlineData("[other board](SP-0009.md)", "../boards/SP-0009.html")]
-    [InlineData("[its C3](./SP-0009.md#C3)", "../boards/SP-0009.html#part-C3")]
+    [InlineData("[its C3](./SP-0009.md#C3)", "../boards/SP-0009.html#p-C3")]
     [InlineData("[drawing](<../papers/servo drawing.pdf>)", "../papers/servo%20drawing.pdf")]
     [InlineData("[drawing](../papers/servo%20drawing.pdf)", "../papers/servo%20drawing.pdf")]
     [InlineData("# Pen motor\n\n[above](#pen-motor)", "#story-pen-motor")]
-    [InlineData("[the part](#C12)", "#part-C12")]
+    [InlineData("[the part](#C12)", "#p-C12")]
     public void A_link_leads_where_it_says(string body, string expected)
     {
         var written = Written.From(body);

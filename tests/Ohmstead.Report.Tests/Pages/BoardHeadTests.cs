@@ -58,7 +58,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
     public void The_line_that_stays_leads_to_parts_of_the_page_and_to_the_boards_beside_it()
     {
         var links = Of("SP-0007").QuerySelectorAll("nav.jump a").Select(link => (link.TextContent, link.GetAttribute("href"))).ToArray();
-        Assert.Contains(("Parts", "#section-parts"), links);
+        Assert.Contains(("Parts", "#s-parts"), links);
         Assert.Equal(("Previous: SP-0006", "../boards/SP-0006.html"), links[^2]);
         Assert.Equal(("Next: SP-0008", "../boards/SP-0008.html"), links[^1]);
         Assert.DoesNotContain("Previous", Of("SP-0001").QuerySelector("nav.jump")!.TextContent, StringComparison.Ordinal);
@@ -67,7 +67,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void What_stands_open_comes_first_and_the_order_of_the_list_is_a_line_of_links_without_any_script()
     {
-        var section = Of("SP-0010").QuerySelector("#section-parts")!.Closest("section")!;
+        var section = Of("SP-0010").QuerySelector("#s-parts")!.Closest("section")!;
         Assert.Equal(
             ["V4", "C9"],
             section.QuerySelectorAll("tbody")[0].QuerySelectorAll("th:not([scope])").Select(cell => cell.TextContent)
@@ -76,7 +76,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
             .QuerySelectorAll("p.fine")
             .Single(line => line.TextContent.StartsWith("What stands open", StringComparison.Ordinal));
         Assert.Equal(["C1A", "C1B", "C2", "C5", "V4", "C9"], order.QuerySelectorAll("a").Select(link => link.TextContent));
-        Assert.Null(Of("SP-0007").QuerySelector("#section-parts")!.Closest("section")!.QuerySelector("th[scope=rowgroup]"));
+        Assert.Null(Of("SP-0007").QuerySelector("#s-parts")!.Closest("section")!.QuerySelector("th[scope=rowgroup]"));
     }
 
     [Fact]
@@ -88,7 +88,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
             line.Words(),
             StringComparison.Ordinal
         );
-        Assert.Equal("R2", line.QuerySelector("#part-R2")!.TextContent);
+        Assert.Equal("R2", line.QuerySelector("#p-R2")!.TextContent);
     }
 
     [Fact]
@@ -108,7 +108,7 @@ public sealed class BoardHeadTests(DemoPages demo) : IClassFixture<DemoPages>
 
     [Fact]
     public void A_board_leads_to_the_other_units_of_its_design() =>
-        Assert.NotNull(Of("SP-0015").QuerySelector("a[href='../designs/bench-supply.html#section-units']"));
+        Assert.NotNull(Of("SP-0015").QuerySelector("a[href='../designs/bench-supply.html#s-units']"));
 
     private IDocument Of(string board) => demo.Pages[$"boards/{board}.html"];
 }

@@ -63,8 +63,8 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
         var row = demo.Pages["drawer.html"].QuerySelector("#lot-L-018")!;
         Assert.Contains("left of", row.TextContent, StringComparison.Ordinal);
         Assert.Contains("shelf life", row.TextContent, StringComparison.Ordinal);
-        Assert.Contains("boards/SP-0007.html#part-C3", row.QuerySelectorAll("a.reference").Select(link => link.GetAttribute("href")));
-        Assert.NotEmpty(row.QuerySelectorAll("details.verdict svg"));
+        Assert.Contains("boards/SP-0007.html#p-C3", row.QuerySelectorAll("a.reference").Select(link => link.GetAttribute("href")));
+        Assert.NotEmpty(row.QuerySelectorAll("details.v svg"));
     }
 
     [Fact]
@@ -83,7 +83,7 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
         );
 
     [Fact]
-    public void The_drawer_holds_the_buying_list() => Assert.NotNull(demo.Pages["drawer.html"].QuerySelector("#section-buy"));
+    public void The_drawer_holds_the_buying_list() => Assert.NotNull(demo.Pages["drawer.html"].QuerySelector("#s-buy"));
 
     // bridge-2: calibrated 2024-11-04 for 12 months and again 2026-06-22; used on SP-0011 on 2026-05-16, in between.
     [Fact]
@@ -122,7 +122,7 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
         var row = Assert.Single(demo.Pages["boards/SP-0011.html"].QuerySelectorAll("table[aria-label=Findings] tbody tr"));
         Assert.Contains("bridge-2 was used on 2026-05-16", row.TextContent, StringComparison.Ordinal);
         Assert.Equal("../checks/calibration-expired.html", row.QuerySelector("td[data-column=Check] a")!.GetAttribute("href"));
-        Assert.Null(demo.Pages["boards/SP-0004.html"].QuerySelector("#section-findings"));
+        Assert.Null(demo.Pages["boards/SP-0004.html"].QuerySelector("#s-findings"));
     }
 
     [Fact]
@@ -132,7 +132,7 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
     [Fact]
     public void The_cautions_begin_with_what_must_be_made_safe_first_and_defer_to_those_who_may()
     {
-        var section = demo.Pages["findings.html"].QuerySelector("#section-cautions")!.Closest("section")!;
+        var section = demo.Pages["findings.html"].QuerySelector("#s-cautions")!.Closest("section")!;
         Assert.Contains("must be made safe first", section.QuerySelector("tbody tr")!.TextContent, StringComparison.Ordinal);
         Assert.Contains("never permission to touch", section.TextContent, StringComparison.Ordinal);
     }
@@ -165,11 +165,11 @@ public sealed class CollectionWidePagesTests(DemoPages demo) : IClassFixture<Dem
         var page = demo.Pages["about.html"];
         Assert.Equal(
             ["Delivery limit", "End-of-life limit", "Circuit limit"],
-            page.QuerySelector("#section-limits")!.Closest("section")!.QuerySelectorAll("dt").Select(term => term.TextContent)
+            page.QuerySelector("#s-limits")!.Closest("section")!.QuerySelectorAll("dt").Select(term => term.TextContent)
         );
-        Assert.Single(page.QuerySelectorAll("#section-decision")[0].Closest("section")!.QuerySelectorAll("tbody th"), rule =>
+        Assert.Single(page.QuerySelectorAll("#s-decision")[0].Closest("section")!.QuerySelectorAll("tbody th"), rule =>
             rule.TextContent.EndsWith("chosen here", StringComparison.Ordinal)
         );
-        Assert.Contains("commit 0123abc", page.QuerySelector("#section-made")!.Closest("section")!.TextContent, StringComparison.Ordinal);
+        Assert.Contains("commit 0123abc", page.QuerySelector("#s-made")!.Closest("section")!.TextContent, StringComparison.Ordinal);
     }
 }

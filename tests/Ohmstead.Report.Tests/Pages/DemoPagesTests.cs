@@ -87,7 +87,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         );
         Assert.Equal(
             "make safe first",
-            index.QuerySelector("#section-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.Words().Trim()
+            index.QuerySelector("#s-next")!.Closest("section")!.QuerySelector("th[scope=rowgroup]")!.Words().Trim()
         );
     }
 
@@ -95,7 +95,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     public void A_suppressor_that_is_on_order_is_not_bought_again()
     {
         var row = demo.Pages["index.html"]
-            .QuerySelectorAll("#section-buy")
+            .QuerySelectorAll("#s-buy")
             .Single()
             .Closest("section")!
             .QuerySelectorAll("tbody tr")
@@ -106,7 +106,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void A_place_that_needs_a_part_is_told_what_would_fit_and_what_to_look_for()
     {
-        var fold = demo.Pages["boards/SP-0010.html"].QuerySelector("#part-C9 details.fold")!;
+        var fold = demo.Pages["boards/SP-0010.html"].QuerySelector("#p-C9 details.fold")!;
         Assert.StartsWith("Fits from the drawer: 2 x L-018 in series", fold.QuerySelector("summary")!.Words(), StringComparison.Ordinal);
         Assert.Contains(fold.QuerySelectorAll("li"), line =>
             line.Words().StartsWith("Look for voltage: 350 V or more", StringComparison.Ordinal)
@@ -116,7 +116,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void A_part_that_was_fitted_is_told_why_it_fits_or_may_not()
     {
-        var fold = demo.Pages["boards/SP-0009.html"].QuerySelector("#part-C7 details.fold")!;
+        var fold = demo.Pages["boards/SP-0009.html"].QuerySelector("#p-C7 details.fold")!;
         Assert.Equal("May fit", fold.QuerySelector("summary")!.Words());
         Assert.StartsWith("doubt, form: radial in an axial place", fold.QuerySelector("li")!.Words(), StringComparison.Ordinal);
     }
@@ -129,11 +129,8 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
             ["../boards/SP-0014.html", "../boards/SP-0015.html"],
             design.QuerySelectorAll("tr[id^=board-] th a").Select(link => link.GetAttribute("href"))
         );
-        Assert.Equal(
-            ["../boards/SP-0015.html#part-C1"],
-            design.QuerySelectorAll("#part-C1 td a").Select(link => link.GetAttribute("href"))
-        );
-        Assert.Contains("4700 µF", design.QuerySelector("#part-C1")!.Words(), StringComparison.Ordinal);
+        Assert.Equal(["../boards/SP-0015.html#p-C1"], design.QuerySelectorAll("#p-C1 td a").Select(link => link.GetAttribute("href")));
+        Assert.Contains("4700 µF", design.QuerySelector("#p-C1")!.Words(), StringComparison.Ordinal);
         Assert.Contains("10 V ±1 %", design.QuerySelector("#point-out-10")!.Words(), StringComparison.Ordinal);
     }
 
@@ -141,20 +138,20 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void A_board_tells_when_the_lives_of_its_electrolytics_may_be_used_up_and_shows_the_arithmetic()
     {
-        var row = demo.Pages["boards/SP-0011.html"].QuerySelector("#section-life")!.Closest("section")!.QuerySelector("tbody tr")!;
-        Assert.Equal("C1", row.QuerySelector("th a[href='#part-C1']")!.Words());
+        var row = demo.Pages["boards/SP-0011.html"].QuerySelector("#s-life")!.Closest("section")!.QuerySelector("tbody tr")!;
+        Assert.Equal("C1", row.QuerySelector("th a[href='#p-C1']")!.Words());
         Assert.Equal(["fitted 2026-05-16", "2027-08-30"], row.QuerySelectorAll("td").Take(2).Select(cell => cell.Words()));
         Assert.Contains("1000 h x 2^((85 - 50) / 10) = 11313.71 h", row.QuerySelector("details")!.Words(), StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_board_without_a_rated_life_has_no_dates_to_show() =>
-        Assert.Null(demo.Pages["boards/SP-0005.html"].QuerySelector("#section-life"));
+        Assert.Null(demo.Pages["boards/SP-0005.html"].QuerySelector("#s-life"));
 
     [Fact]
     public void The_collection_shows_the_next_five_dates_and_leads_to_the_year_ahead()
     {
-        var section = demo.Pages["index.html"].QuerySelector("#section-ahead")!.Closest("section")!;
+        var section = demo.Pages["index.html"].QuerySelector("#s-ahead")!.Closest("section")!;
         Assert.NotNull(section.QuerySelector("a[href='ahead.html']"));
         Assert.Equal(
             ["2026-12-09", "2027-01-19", "2027-02-09", "2027-03-03", "2027-03-16"],
@@ -212,7 +209,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.StartsWith("renewed", cells[0].Words(), StringComparison.Ordinal);
         Assert.StartsWith("renewed", cells[1].Words(), StringComparison.Ordinal);
         Assert.Empty(cells[2].Words());
-        Assert.Equal("../boards/SP-0002.html#part-C4", cells[1].QuerySelector("a")!.GetAttribute("href"));
+        Assert.Equal("../boards/SP-0002.html#p-C4", cells[1].QuerySelector("a")!.GetAttribute("href"));
         Assert.Contains("inside capacitance", cells[1].Words(), StringComparison.Ordinal);
     }
 
@@ -221,7 +218,7 @@ public sealed class DemoPagesTests(DemoPages demo) : IClassFixture<DemoPages>
         Assert.All(demo.Pages.Where(page => page.Key.StartsWith("designs/", StringComparison.Ordinal)), page =>
             Assert.Equal(
                 page.Value.QuerySelectorAll("table[aria-label=Units] tbody tr").Length > 1,
-                page.Value.QuerySelector("#section-places") is not null
+                page.Value.QuerySelector("#s-places") is not null
             )
         );
 }

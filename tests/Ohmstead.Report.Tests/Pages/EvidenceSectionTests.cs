@@ -61,7 +61,7 @@ public sealed class EvidenceSectionTests
         // Between them the line that leads on.
         Assert.Equal(page.QuerySelector("nav.jump"), section.PreviousElementSibling);
         Assert.Equal(page.QuerySelector("main header.opening"), section.PreviousElementSibling!.PreviousElementSibling);
-        Assert.Equal("section-cautions", section.NextElementSibling!.QuerySelector("h2")!.Id);
+        Assert.Equal("s-cautions", section.NextElementSibling!.QuerySelector("h2")!.Id);
         Assert.Null(section.QuerySelector("details")!.GetAttribute("open"));
     }
 
@@ -87,7 +87,7 @@ public sealed class EvidenceSectionTests
         Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td.short")!.Words()));
         // A verdict that stands is told in full in the row of its part.
         Assert.Contains("451 µF", Entry(page, rows[0].QuerySelector("th a")!).Words(), StringComparison.Ordinal);
-        Assert.Equal("visit-2026-03-14", Entry(page, rows[0].QuerySelector("td.short a")!).Id);
+        Assert.Equal("v-2026-03-14", Entry(page, rows[0].QuerySelector("td.short a")!).Id);
     }
 
     [Fact]
@@ -164,7 +164,7 @@ public sealed class EvidenceSectionTests
     public void A_decision_is_told_with_the_later_reading_that_it_does_not_answer(string capacitance, bool isUnanswered)
     {
         var page = OneBoard.Page(ReadAgain(capacitance));
-        var decided = page.QuerySelectorAll("#part-C1 td p")
+        var decided = page.QuerySelectorAll("#p-C1 td p")
             .Single(line => line.Words().StartsWith("Decided", StringComparison.Ordinal))
             .Words();
         Assert.Equal(
@@ -243,7 +243,7 @@ public sealed class EvidenceSectionTests
         Assert.Contains("</details><script>alert(1)</script>", Section(page).Words(), StringComparison.Ordinal);
     }
 
-    private static IElement Section(IDocument page) => page.QuerySelector("#section-evidence")!.Closest("section")!;
+    private static IElement Section(IDocument page) => page.QuerySelector("#s-evidence")!.Closest("section")!;
 
     private static IElement Row(IDocument page, string words) =>
         Section(page).QuerySelectorAll("details tr").Single(row => row.Words().Contains(words, StringComparison.Ordinal));

@@ -29,7 +29,7 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     public void Families_of_which_too_few_were_measured_are_folded_and_counted()
     {
         var fold = Families
-            .QuerySelector("#section-shares")!
+            .QuerySelector("#s-shares")!
             .Closest("section")!
             .QuerySelectorAll("details")
             .Single(one => one.QuerySelector("table") is not null);
@@ -44,7 +44,7 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void The_axes_are_named_and_the_key_stands_once()
     {
-        var drawings = Families.QuerySelectorAll("#section-ages ~ * figure svg.plot, section:has(#section-ages) figure svg.plot");
+        var drawings = Families.QuerySelectorAll("#s-ages ~ * figure svg.plot, section:has(#s-ages) figure svg.plot");
         Assert.NotEmpty(drawings);
         Assert.All(drawings, drawing =>
         {
@@ -59,7 +59,7 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void Ages_that_say_little_are_folded()
     {
-        var figures = Families.QuerySelector("#section-ages")!.Closest("section")!.QuerySelectorAll("figure");
+        var figures = Families.QuerySelector("#s-ages")!.Closest("section")!.QuerySelectorAll("figure");
         Assert.Contains(figures, figure => figure.Closest("details") is not null);
         Assert.All(figures, figure =>
         {
@@ -84,7 +84,7 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
         var words = Families.QuerySelectorAll("td[data-column=Share] summary").Select(share => share.Words()).ToArray();
         Assert.Contains(words, share => share.StartsWith("none, at most ", StringComparison.Ordinal));
         Assert.Contains(words, share => !share.StartsWith("none", StringComparison.Ordinal));
-        Assert.NotEmpty(Families.QuerySelectorAll("#section-ages")[0].Closest("section")!.QuerySelectorAll("table tbody tr"));
+        Assert.NotEmpty(Families.QuerySelectorAll("#s-ages")[0].Closest("section")!.QuerySelectorAll("table tbody tr"));
     }
 
     // Readings of three springs, 936.4, 899.0 and 862.1 µF: about 37 µF a year, and the line is at 800 µF (1000 µF less 20 %) 3.7 years
@@ -92,12 +92,12 @@ public sealed class FamiliesPageTests(DemoPages demo) : IClassFixture<DemoPages>
     [Fact]
     public void A_board_that_is_read_each_spring_shows_where_a_part_is_going()
     {
-        var row = demo.Pages["boards/SP-0020.html"].QuerySelector("#section-drift")!.Closest("section")!.QuerySelector("tbody tr")!;
+        var row = demo.Pages["boards/SP-0020.html"].QuerySelector("#s-drift")!.Closest("section")!.QuerySelector("tbody tr")!;
         Assert.Contains("falls by 37.", row.Words(), StringComparison.Ordinal);
         Assert.Matches("may meet 800 µF from 2027-[0-9-]+ on, the line itself does on 2027-1[0-2]", row.Words());
     }
 
     [Fact]
     public void A_board_with_too_few_readings_has_no_section_of_drifts() =>
-        Assert.Null(demo.Pages["boards/SP-0014.html"].QuerySelector("#section-drift"));
+        Assert.Null(demo.Pages["boards/SP-0014.html"].QuerySelector("#s-drift"));
 }

@@ -14,7 +14,7 @@ public sealed class FirstPageTests(DemoPages demo) : IClassFixture<DemoPages>
             var target = index.GetElementById(link.GetAttribute("href")![1..])!;
             var state = link.QuerySelector(".state")!.TextContent.Trim();
             var count =
-                target.Id == "section-boards"
+                target.Id == "s-boards"
                     ? index
                         .QuerySelectorAll("tr[id^=board-] td[data-column=State]")
                         .Count(cell => cell.TextContent.Contains(state, StringComparison.Ordinal))
@@ -42,7 +42,7 @@ public sealed class FirstPageTests(DemoPages demo) : IClassFixture<DemoPages>
     public void What_to_do_is_told_by_name_with_why_and_the_rest_is_folded()
     {
         var row = index
-            .QuerySelector("#section-next")!
+            .QuerySelector("#s-next")!
             .Closest("section")!
             .QuerySelectorAll("tbody tr")
             .Single(row => row.QuerySelector("th a")?.TextContent == "SP-0008");

@@ -42,7 +42,8 @@ public class MarkTests
 
     private static void Check(IElement body, string words)
     {
-        Assert.Equal("true", body.QuerySelector("svg")!.GetAttribute("aria-hidden"));
+        var mark = body.QuerySelector("svg")!;
+        Assert.True(mark.GetAttribute("aria-hidden") == "true" || (mark.GetAttribute("role") == "none" && mark.TextContent.Length == 0));
         Assert.Equal(words, body.TextContent.Trim());
         Harmless.Check(body);
     }

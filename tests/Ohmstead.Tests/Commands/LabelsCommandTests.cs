@@ -84,7 +84,7 @@ public sealed class LabelsCommandTests
         using var copy = CollectionCopy.Make();
         Assert.InRange(Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit, 0, 1);
         Assert.False(Directory.Exists(copy.At("pages/codes")));
-        Assert.DoesNotContain("class=\"code\"", copy.Read("pages/boards/SP-0007.html"), StringComparison.Ordinal);
+        Assert.DoesNotContain("class=code", copy.Read("pages/boards/SP-0007.html"), StringComparison.Ordinal);
         copy.Write("collection.yaml", copy.Read("collection.yaml") + "site: https://own.example/boards\n");
         Assert.InRange(Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit, 0, 1);
         Assert.Equal(CollectionCopy.Boards, Directory.GetFiles(copy.At("pages/codes")).Length);
@@ -108,7 +108,7 @@ public sealed class LabelsCommandTests
         {
             var words = BoardStates.Words(state);
             var (now, then) = (Told(words, "--as-of", "2027-06-25"), Told(words, "--on", "2026-06-25"));
-            var row = $"{words}</span><td class=\"figure\">{now}<td class=\"figure\">{then}</tr>";
+            var row = $"{words}</span><td class=figure>{now}<td class=figure>{then}";
             Assert.Equal(now + then > 0, page.Contains(row, StringComparison.Ordinal));
         }
 
@@ -123,9 +123,5 @@ public sealed class LabelsCommandTests
 
     // Days and names stand in elements of their own.
     private static string Plain(string page) =>
-        page.Replace("<bdi>", "", StringComparison.Ordinal)
-            .Replace("</bdi>", "", StringComparison.Ordinal)
-            .Replace("<time>", "", StringComparison.Ordinal)
-            .Replace("</time>", "", StringComparison.Ordinal)
-            .Replace('\u00A0', ' ');
+        page.Replace("<i>", "", StringComparison.Ordinal).Replace("</i>", "", StringComparison.Ordinal).Replace('\u00A0', ' ');
 }

@@ -90,12 +90,8 @@ public sealed class RenumberCommandTests
         Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", Today).Exit);
         var page = copy.Read("pages/boards/SP-0009.html");
         Assert.Contains("<meta http-equiv=\"refresh\" content=\"0; url=../boards/SP-0109.html\">", page, StringComparison.Ordinal);
-        Assert.Contains("href=\"../boards/SP-0109.html\"", page, StringComparison.Ordinal);
-        Assert.Contains(
-            "<bdi>SP-0009</bdi> until <time>2026-11-25</time>",
-            copy.Read("pages/boards/SP-0109.html"),
-            StringComparison.Ordinal
-        );
+        Assert.Contains("href=../boards/SP-0109.html", page, StringComparison.Ordinal);
+        Assert.Contains("<i>SP-0009</i> until <i>2026-11-25</i>", copy.Read("pages/boards/SP-0109.html"), StringComparison.Ordinal);
         Assert.Contains("!sp9 ", copy.Read("pages/search/w1.js"), StringComparison.Ordinal);
         foreach (var command in new[] { "why", "sheet" })
         {

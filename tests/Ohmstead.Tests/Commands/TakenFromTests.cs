@@ -95,12 +95,12 @@ public sealed class TakenFromTests
         Assert.Equal(0, Work(copy, "SP-0011", "replaced", "C2", "--from", "SP-0020 C2", "--polarity", "schematic").Exit);
         Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25");
         Assert.Contains(
-            "taken from <a class=\"reference\" href=\"../boards/SP-0020.html\"><bdi>SP-0020</bdi> C2</a>",
+            "taken from <a class=reference href=../boards/SP-0020.html><i>SP-0020</i> C2</a>",
             Page(copy, "SP-0011"),
             StringComparison.Ordinal
         );
         Assert.Contains(
-            "went to <a class=\"reference\" href=\"../boards/SP-0011.html\"><bdi>SP-0011</bdi> C2</a>",
+            "went to <a class=reference href=../boards/SP-0011.html><i>SP-0011</i> C2</a>",
             Page(copy, "SP-0020"),
             StringComparison.Ordinal
         );

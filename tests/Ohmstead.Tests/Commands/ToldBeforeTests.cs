@@ -48,7 +48,7 @@ public sealed partial class ToldBeforeTests
         using var copy = Moved("told_before: 2026-06-01\n");
         Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit);
         var page = copy.Read("pages/index.html");
-        var next = page[page.IndexOf("id=\"section-next\"", StringComparison.Ordinal)..];
+        var next = page[page.IndexOf("id=s-next", StringComparison.Ordinal)..];
         Assert.Equal(Urgent.ToHashSet(StringComparer.Ordinal), Numbers(next[..next.IndexOf("</section>", StringComparison.Ordinal)]));
         Assert.Contains(
             "0 of 7 boards are fit to run; 3 must be made safe first, a fault stands on 4. Besides, 293 taken as told, which asks for "
