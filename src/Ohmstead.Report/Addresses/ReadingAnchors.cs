@@ -10,7 +10,7 @@ namespace Ohmstead.Report.Addresses;
 /// <summary>
 /// The lasting addresses of the readings of a page. One is made of what was read, on which day, which quantity, and in which state and way;
 /// a number is added only among readings that are alike in all of that. So an address does not change when other readings are entered
-/// before or after it. A page has some hundred of them, so that each is a few letters: <c>r-C12-20260314-esr-ao</c>, read of C12 on that day
+/// before or after it. A page has some hundred of them, so that each is a few letters: <c>r-C12-260314-esr-ao</c>, read of C12 on that day
 /// again, out of circuit.
 /// </summary>
 internal sealed class ReadingAnchors
@@ -32,7 +32,7 @@ internal sealed class ReadingAnchors
             if (!ReferenceEquals(assessed.Visit, visit))
             {
                 visit = assessed.Visit;
-                day = visit.Date.Value.ToString("yyyyMMdd", CultureInfo.InvariantCulture);
+                day = visit.Date.Value.ToString("yyMMdd", CultureInfo.InvariantCulture);
             }
 
             var (start, end) = (Start(assessed.Reading, day), End(assessed.Reading));

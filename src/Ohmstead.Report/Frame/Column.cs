@@ -31,7 +31,7 @@ internal sealed class Column<TRow>
     /// <summary>True when it holds numbers of one unit: they stand to the right.</summary>
     public bool IsNumber { get; init; }
 
-    /// <summary>True when it holds dates or names that are never broken over lines.</summary>
+    /// <summary>True when it holds words that are never broken over lines. A day and a name with a hyphen are not anyway.</summary>
     public bool IsShort { get; init; }
 
     /// <summary>True when its cells explain themselves and need no name before them where the table is too narrow for columns.</summary>

@@ -104,7 +104,7 @@ internal sealed class EvidenceSection(BoardOnPage page)
             new Ledger<MetTogether>(
                 new("Where", (_, row) => Where(places, row.Same)),
                 new("Met by", row => Words(row.Same)) { IsPlain = true },
-                new("Day", (_, row) => places.Day(html, row.Same[0])) { IsShort = true, IsPlain = true }
+                new("Day", (_, row) => places.Day(html, row.Same[0])) { IsPlain = true }
             ).WriteGroups(html, "What is met, and by what", MetBy(groups), static (page, asks) => page.Text(asks));
         }
 

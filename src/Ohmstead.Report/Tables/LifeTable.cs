@@ -46,8 +46,8 @@ internal sealed class LifeTable(BoardOnPage page)
         new Ledger<EstimatedLife[]>(
             new("Place", (_, row) => Places(row)),
             new("Since", row => row[0].Life.Start!.Words) { IsShort = true },
-            new("Earliest", row => PageFrame.Iso(row[0].Estimate.Earliest)) { IsShort = true },
-            new("Latest", row => PageFrame.Iso(row[0].Estimate.Latest)) { IsShort = true },
+            new("Earliest", row => PageFrame.Iso(row[0].Estimate.Earliest)),
+            new("Latest", row => PageFrame.Iso(row[0].Estimate.Latest)),
             new("On the calendar", (_, row) => Bar(scale, row)) { IsPlain = true },
             new("How it was reached", (_, row) => Working(row, common, step)) { IsPlain = true }
         ).Write(html, "Life ahead", Together());

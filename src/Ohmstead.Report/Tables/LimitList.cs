@@ -15,18 +15,21 @@ internal sealed class LimitList
     /// <summary>Names a limit: <c>Delivery limit 3</c>, a link.</summary>
     /// <param name="html">Where to.</param>
     /// <param name="limit">The limit.</param>
-    public void Name(HtmlWriter html, LimitKey limit)
+    /// <param name="isFirst">True where the name begins a sentence.</param>
+    public void Name(HtmlWriter html, LimitKey limit, bool isFirst = true)
     {
         if (!numbers.TryGetValue(limit, out var known))
         {
             var words = VerdictWords.Describe(limit.Kind);
             limits.Add(($"{words}, {limit.Origin}", limit.Source));
             var number = limits.Count.ToString(CultureInfo.InvariantCulture);
-            known = ($"{char.ToUpperInvariant(words[0])}{words[1..]} {number}", ElementId.For(IdPrefix.Rule, number));
+            known = ($"{words} {number}", ElementId.For(IdPrefix.Rule, number));
             numbers.Add(limit, known);
         }
 
-        html.Open(Tag.A).To(known.Id).Text(known.Words);
+        using var link = html.Open(Tag.A).To(known.Id);
+        html.Text([isFirst ? char.ToUpperInvariant(known.Words[0]) : known.Words[0]]);
+        html.Text(known.Words.AsSpan(1));
     }
 
     /// <summary>Writes the list; nothing where no limit was named.</summary>

@@ -38,7 +38,7 @@ internal sealed class ProofTable(BoardOnPage page)
             RailsDrawing.Write(html, RailsDrawing.Rails(board));
             new Ledger<AssessedProof>(
                 new("Point", proof => proof.Proof.Point.Value) { IsShort = true },
-                new("Day", proof => proof.Visit.Date.Text) { IsShort = true },
+                new("Day", proof => proof.Visit.Date.Text),
                 new("Result", (_, proof) => Result(proof)) { IsPlain = true }
             ).Write(html, "Proof", board.Proofs.Reverse());
         }

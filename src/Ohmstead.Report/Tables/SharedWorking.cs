@@ -13,8 +13,8 @@ internal sealed class SharedWorking(DecisionRule rule)
 {
     private const string Probability = "JCGM 106:2012, clause 7 (from memory)";
 
-    // A line that is shorter is read sooner than the way to it is followed.
-    private const int Long = 80;
+    // Words that are shorter are read sooner than the way to them is followed.
+    private const int Long = 50;
 
     // By the arithmetic, in which nearly all of them differ.
     private readonly Dictionary<string, Told> told = new(StringComparer.Ordinal);
@@ -248,7 +248,7 @@ internal sealed class SharedWorking(DecisionRule rule)
         if (usual is { Limit: { } limit })
         {
             html.Text("Where it names no limit, it is ");
-            limits.Name(html, limit);
+            limits.Name(html, limit, isFirst: false);
             html.Text($", {limit.Origin}. ");
         }
     }

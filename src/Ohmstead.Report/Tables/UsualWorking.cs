@@ -22,24 +22,21 @@ internal sealed class UsualWorking
     /// <summary>The errors by quantity, in order of the quantities.</summary>
     public IReadOnlyDictionary<Measured, string> Errors => errors;
 
-    /// <summary>Looks at the verdicts that stand; they are told in full.</summary>
+    /// <summary>Looks at the verdicts that stand and at the proofs; they are told in full.</summary>
     public static UsualWorking Of(JudgedBoard board)
     {
         var limits = new Dictionary<LimitKey, int>();
         var counts = new Dictionary<(Measured, string), int>();
-        foreach (var place in board.Places)
+        foreach (var verdict in board.Places.SelectMany(place => place.Standing).Concat(board.Proofs.SelectMany(proof => proof.Verdicts)))
         {
-            foreach (var verdict in place.Standing)
+            if (verdict.Limit is { } limit)
             {
-                if (verdict.Limit is { } limit)
-                {
-                    Count(limits, LimitKey.Of(limit));
-                }
+                Count(limits, LimitKey.Of(limit));
+            }
 
-                if (UncertaintyWords.Of(verdict) is { } words)
-                {
-                    Count(counts, (verdict.Measured, words.Error));
-                }
+            if (UncertaintyWords.Of(verdict) is { } words)
+            {
+                Count(counts, (verdict.Measured, words.Error));
             }
         }
 

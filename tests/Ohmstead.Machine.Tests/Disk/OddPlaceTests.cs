@@ -154,10 +154,10 @@ public sealed class OddPlaceTests
         Assert.Equal(0, run.Exit);
         var page = copy.Read("pages/boards/SP-0004.html");
         var source = page[(page.IndexOf("<img", StringComparison.Ordinal))..];
-        source = source[(source.IndexOf("src=\"", StringComparison.Ordinal) + 5)..];
+        source = source[(source.IndexOf("src=", StringComparison.Ordinal) + 4)..];
         var address = new Uri(
             new Uri("file://" + copy.At("pages/boards/SP-0004.html")),
-            System.Net.WebUtility.HtmlDecode(source[..source.IndexOf('"', StringComparison.Ordinal)])
+            System.Net.WebUtility.HtmlDecode(source[..source.IndexOfAny([' ', '>'])].Trim('"'))
         );
         Assert.Equal((string.Empty, string.Empty), (address.Query, address.Fragment));
         Assert.True(File.Exists(address.LocalPath), address.LocalPath);

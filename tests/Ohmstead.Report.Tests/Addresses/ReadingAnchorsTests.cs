@@ -37,7 +37,7 @@ public class ReadingAnchorsTests
     [Fact]
     public void A_reading_is_found_by_part_day_quantity_and_way() =>
         Assert.Equal(
-            ["r-C1-20260320-c-o", "r-C1-20260320-c-o-2", "r-C1-20260320-esr-o", "r-C2-20260320-c-l"],
+            ["r-C1-260320-c-o", "r-C1-260320-c-o-2", "r-C1-260320-esr-o", "r-C2-260320-c-l"],
             Anchors(OneBoard.Page(Head + Second))
         );
 

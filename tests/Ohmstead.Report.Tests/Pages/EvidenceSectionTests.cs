@@ -84,10 +84,10 @@ public sealed class EvidenceSectionTests
         );
         var rows = kind.QuerySelectorAll("tr").Skip(1).ToArray();
         Assert.Equal(["C1, C2", "R1"], rows.Select(row => row.QuerySelector("th")!.Words()));
-        Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td.short")!.Words()));
+        Assert.Equal(["2026-03-14", "2026-03-15"], rows.Select(row => row.QuerySelector("td:last-child")!.Words()));
         // A verdict that stands is told in full in the row of its part.
         Assert.Contains("451 µF", Entry(page, rows[0].QuerySelector("th a")!).Words(), StringComparison.Ordinal);
-        Assert.Equal("v-2026-03-14", Entry(page, rows[0].QuerySelector("td.short a")!).Id);
+        Assert.Equal("v-2026-03-14", Entry(page, rows[0].QuerySelector("td:last-child a")!).Id);
     }
 
     [Fact]
@@ -95,12 +95,12 @@ public sealed class EvidenceSectionTests
     {
         var page = OneBoard.Page(Sound);
         // The way to a visit is told where its day is named first.
-        var ways = Section(page).QuerySelectorAll("details td.short a");
+        var ways = Section(page).QuerySelectorAll("details td:last-child a");
         Assert.Equal(["2026-03-14", "2026-03-15"], ways.Select(way => way.Words()));
         Assert.All(ways, way => Assert.StartsWith(way.Words(), Entry(page, way).QuerySelector("h3")!.Words(), StringComparison.Ordinal));
         var proof = Row(page, "+12V proved: 12.03 V");
-        Assert.Equal(("+12V", "2026-03-15"), (proof.QuerySelector("th")!.Words(), proof.QuerySelector("td.short")!.Words()));
-        Assert.Equal("2026-03-14", Row(page, "a part sits there: replaced").QuerySelector("td.short")!.Words());
+        Assert.Equal(("+12V", "2026-03-15"), (proof.QuerySelector("th")!.Words(), proof.QuerySelector("td:last-child")!.Words()));
+        Assert.Equal("2026-03-14", Row(page, "a part sits there: replaced").QuerySelector("td:last-child")!.Words());
     }
 
     [Fact]

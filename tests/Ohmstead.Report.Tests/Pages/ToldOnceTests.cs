@@ -87,10 +87,10 @@ public sealed class ToldOnceTests
     public void A_reading_that_still_stands_has_its_address_in_the_row_of_its_part()
     {
         const string found = "{ part: C1, circuit: out, frequency: 120 Hz, capacitance: 451 µF }";
-        var part = Page(Day("2026-03-14", found)).QuerySelector("#r-C1-20260314-c-o")!;
+        var part = Page(Day("2026-03-14", found)).QuerySelector("#r-C1-260314-c-o")!;
         Assert.Equal("p-C1", part.Closest("tr")!.Id);
         var later = Page(Day("2026-03-14", found) + Day("2026-03-15", found.Replace("451", "452", StringComparison.Ordinal)));
-        Assert.Equal("v-2026-03-14", later.QuerySelector("#r-C1-20260314-c-o")!.Closest("section")!.Id);
+        Assert.Equal("v-2026-03-14", later.QuerySelector("#r-C1-260314-c-o")!.Closest("section")!.Id);
     }
 
     [Fact]

@@ -75,7 +75,7 @@ public sealed class LabelsCommandTests
         using var copy = CollectionCopy.Make();
         copy.Write("collection.yaml", copy.Read("collection.yaml") + "site: https://own.example/boards\n");
         Assert.Equal(0, Run.Of("sheet", "SP-0007", "--in", copy.Root, "--to", copy.At("s.html"), "--as-of", "2026-11-25").Exit);
-        Assert.Contains("aria-label=\"https://own.example/boards/boards/SP-0007.html\"", copy.Read("s.html"), StringComparison.Ordinal);
+        Assert.Contains("aria-label=https://own.example/boards/boards/SP-0007.html", copy.Read("s.html"), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -89,7 +89,7 @@ public sealed class LabelsCommandTests
         Assert.InRange(Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", "2026-11-25").Exit, 0, 1);
         Assert.Equal(CollectionCopy.Boards, Directory.GetFiles(copy.At("pages/codes")).Length);
         Assert.Contains(
-            "aria-label=\"https://own.example/boards/index.html\"",
+            "aria-label=https://own.example/boards/index.html",
             copy.Read("pages/sheets/~collection.html"),
             StringComparison.Ordinal
         );

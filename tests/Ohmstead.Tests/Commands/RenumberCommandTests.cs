@@ -89,7 +89,7 @@ public sealed class RenumberCommandTests
         Assert.Equal(0, Renumber(copy, "SP-0009", "SP-0109").Exit);
         Assert.Equal(0, Run.Of("report", copy.Root, "--to", copy.At("pages"), "--as-of", Today).Exit);
         var page = copy.Read("pages/boards/SP-0009.html");
-        Assert.Contains("<meta http-equiv=\"refresh\" content=\"0; url=../boards/SP-0109.html\">", page, StringComparison.Ordinal);
+        Assert.Contains("<meta http-equiv=refresh content=\"0; url=../boards/SP-0109.html\">", page, StringComparison.Ordinal);
         Assert.Contains("href=../boards/SP-0109.html", page, StringComparison.Ordinal);
         Assert.Contains("<i>SP-0009</i> until <i>2026-11-25</i>", copy.Read("pages/boards/SP-0109.html"), StringComparison.Ordinal);
         Assert.Contains("!sp9 ", copy.Read("pages/search/w1.js"), StringComparison.Ordinal);
