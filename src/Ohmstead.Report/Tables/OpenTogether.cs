@@ -3,8 +3,6 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics;
-using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Html;
 
