@@ -14,7 +14,8 @@ public sealed class ReadItems
     /// <summary>Forgets the record before.</summary>
     public void Begin() => known.Clear();
 
-    /// <summary>What an item was read as; null where it was not, or as something else: there is one way to read each kind of item.</summary>
+    /// <summary>What an item was read as; null where it was not, or as something else: there is one way to read each kind of
+    /// item.</summary>
     internal T? Find<T>(Node node)
         where T : class => known.GetValueOrDefault(node) as T;
 
