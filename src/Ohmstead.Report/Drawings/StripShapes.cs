@@ -11,8 +11,8 @@ internal static class StripShapes
 {
     private const string Decades = "M0 4v6M24 4v6M48 4v6M72 4v6M96 4v6";
 
-    // What limits leave, with its strokes; then the stroke of the nominal value, which is as dark as the reading. What a shape begins with may
-    // be another one.
+    // What limits leave, with its strokes; then the stroke of the nominal value, which is as dark as the reading. What a shape begins with
+    // may be another one.
     private static readonly (SharedShape Shape, SharedShape? On, (ClassName? Style, string Path)[] Strokes)[] All =
     [
         (SharedShape.Between, null, [(ClassName.Room, "M24 2h48v10h-48z"), (ClassName.Band, "M24 7h48M24 0v14M72 0v14")]),

@@ -22,7 +22,7 @@ public sealed class InlineStyle
 
     internal byte[] Bytes { get; }
 
-    /// <summary>The attributes by which the page says of itself: nothing is loaded, nothing runs, and no style but this one counts, wherever it comes
-    /// from.</summary>
+    /// <summary>The attributes by which the page says of itself: nothing is loaded, nothing runs, and no style but this one counts,
+    /// wherever it comes from.</summary>
     internal byte[] Policy { get; }
 }

@@ -15,8 +15,8 @@ public sealed class Tag
     {
         Name = name;
         Start = System.Text.Encoding.ASCII.GetBytes($"<{name}");
-        // HTML ends an item, a cell, a row or a body where the next one starts or what it stands in ends; a page has hundreds of them. A line
-        // break after a cell would be inside it, and an empty cell no longer empty.
+        // HTML ends an item, a cell, a row or a body where the next one starts or what it stands in ends; a page has hundreds of them. A
+        // line break after a cell would be inside it, and an empty cell no longer empty.
         End = System.Text.Encoding.ASCII.GetBytes(
             isEndImplied
                 ? isBlock

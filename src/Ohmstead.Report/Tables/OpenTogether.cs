@@ -8,8 +8,8 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Tables;
 
-/// <summary>Readings of a visit that prove nothing for one reason, which stands above, and whose limits are worked out elsewhere on the page:
-/// named together, each with its figures and its own address.</summary>
+/// <summary>Readings of a visit that prove nothing for one reason, which stands above, and whose limits are worked out elsewhere on the
+/// page: named together, each with its figures and its own address.</summary>
 /// <param name="page">The board on its page.</param>
 /// <param name="how">How the readings of the visit were taken.</param>
 /// <param name="reasons">The reasons that stand above.</param>

@@ -186,8 +186,8 @@ internal sealed class SharedWorking(DecisionRule rule)
         }
     }
 
-    /// <summary>Whether the whole working of a verdict is its distance from the limit and its uncertainty: its limit is worked out on the page
-    /// already, and nothing else is to be told.</summary>
+    /// <summary>Whether the whole working of a verdict is its distance from the limit and its uncertainty: its limit is worked out on the
+    /// page already, and nothing else is to be told.</summary>
     public bool IsOnlyFigures(Verdict verdict) =>
         verdict is { Limit: { } limit, LimitInWords: not null, Margin: not null, Deviation: null, Remarks: [var remark] }
         && WorkedOut(limit) is not null

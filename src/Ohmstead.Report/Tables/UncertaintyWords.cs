@@ -4,8 +4,8 @@ using Ohmstead.Electronics.Uncertainty;
 
 namespace Ohmstead.Report.Tables;
 
-/// <summary>The working of the uncertainty of a reading without what is the same for all: what came out, and the error that the instrument may
-/// have.</summary>
+/// <summary>The working of the uncertainty of a reading without what is the same for all: what came out, and the error that the instrument
+/// may have.</summary>
 /// <param name="Expanded">What came out: 1.75 Ω.</param>
 /// <param name="Error">The error, its shares those of the reading: 0.1 % + 2 mΩ.</param>
 internal readonly record struct UncertaintyWords(string Expanded, string Error)

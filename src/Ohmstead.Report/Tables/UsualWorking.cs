@@ -5,8 +5,8 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Report.Tables;
 
-/// <summary>What most workings of a page have in common, and so is told once above them: their limit, and for each quantity the error that the
-/// instrument may have. A working names its own where it is another.</summary>
+/// <summary>What most workings of a page have in common, and so is told once above them: their limit, and for each quantity the error that
+/// the instrument may have. A working names its own where it is another.</summary>
 internal sealed class UsualWorking
 {
     // Fewer are read sooner one by one.
