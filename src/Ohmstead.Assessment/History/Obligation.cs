@@ -1,3 +1,4 @@
+using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics;
 using Ohmstead.Records.Text;
 
@@ -61,6 +62,10 @@ public sealed record Evidence(LazyText Words, DateOnly? Day, Spot Spot, string P
 {
     /// <summary>What sort of entry it is.</summary>
     public EvidenceKind Kind { get; init; }
+
+    /// <summary>The verdict that is the whole of it, so that whoever tells the reading elsewhere need not tell it again; null where there
+    /// is more to tell.</summary>
+    public Verdict? Verdict { get; init; }
 }
 
 /// <summary>

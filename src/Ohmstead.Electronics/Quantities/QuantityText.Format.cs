@@ -87,7 +87,8 @@ public static partial class QuantityText
             : ("µs", -6, 1m);
     }
 
-    private static string BaseUnit(Dimension dimension) =>
+    /// <summary>The unit in which quantities of a dimension are held: F, Ω, °C; nothing for a number and a ratio.</summary>
+    public static string BaseUnit(Dimension dimension) =>
         dimension switch
         {
             Dimension.Capacitance => "F",

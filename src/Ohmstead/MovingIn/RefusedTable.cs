@@ -35,6 +35,7 @@ internal static class RefusedTable
         var cells = table.Cells.Rows.ToDictionary(row => row.Line);
         using var lines = new PageBuffer();
         string?[] headings = [Row, Of, .. table.Plan.Columns.Select(column => column.Heading), Why, Next];
+        CsvRows.Begin(lines);
         CsvRows.Append(lines, headings);
         foreach (var row in rows.Where(row => cells.ContainsKey(row.Key)))
         {

@@ -18,6 +18,11 @@ internal static class CsvRows
         char.IsAsciiLetterOrDigit(c) || " .:;/%()+-_=@µ±°Ω…".Contains(c, StringComparison.Ordinal)
     );
 
+    /// <summary>Starts a file with the mark by which a spreadsheet knows UTF-8: without it Ω and µ are read as letters of the machine's own
+    /// code page, and nobody is told. Every file has it, so that none is read otherwise than the one beside it. What goes to a terminal has
+    /// none: there the next program would take it for a part of the first heading.</summary>
+    public static void Begin(PageBuffer lines) => lines.Append("\uFEFF"u8);
+
     /// <summary>Writes a row.</summary>
     /// <param name="lines">Where it is written.</param>
     /// <param name="cells">Its cells; nothing where there is nothing to say.</param>

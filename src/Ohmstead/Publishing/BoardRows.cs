@@ -1,3 +1,4 @@
+using Ohmstead.Output;
 using Ohmstead.Publishing.Tables;
 
 namespace Ohmstead.Publishing;
@@ -6,7 +7,8 @@ namespace Ohmstead.Publishing;
 /// own and uses it again.</summary>
 internal sealed class BoardRows : IRowTaker, IDisposable
 {
-    private readonly BothForms both;
+    private readonly BoardJson json;
+    private int cellsOfCsv;
 
     /// <summary>Empty.</summary>
     /// <param name="target">Whose files they become.</param>
@@ -14,7 +16,7 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     {
         Json = new(target);
         Csv = new(target);
-        both = new(new(Json.Buffer), Csv.Buffer);
+        json = new(Json.Buffer);
     }
 
     /// <summary>The file of the board.</summary>
@@ -23,22 +25,36 @@ internal sealed class BoardRows : IRowTaker, IDisposable
     /// <summary>The lines of the table that was started last.</summary>
     public Draft Csv { get; }
 
+    /// <summary>Starts the file of a board.</summary>
+    public void Begin(string board) => json.Begin(board);
+
     /// <summary>Starts a table.</summary>
-    public void Start(DataTable table)
+    /// <param name="table">As the file of the board tells it.</param>
+    /// <param name="columnsOfCsv">How many of the cells of a row the table of the collection has.</param>
+    public void Start(BoardTable table, int columnsOfCsv)
     {
         Csv.Buffer.Clear();
-        both.Start(table);
+        cellsOfCsv = columnsOfCsv;
+        json.Start(table);
     }
 
     /// <inheritdoc/>
-    public void Take(params ReadOnlySpan<string?> cells) => both.Take(cells);
+    public void Take(params ReadOnlySpan<string?> cells)
+    {
+        json.Take(cells);
+        CsvRows.Append(Csv.Buffer, cells[..cellsOfCsv]);
+    }
 
     /// <summary>Ends the table.</summary>
-    public void End() => both.End();
+    public void End() => json.End();
+
+    /// <summary>Ends the file of the board.</summary>
+    public void Finish() => json.Finish();
 
     /// <inheritdoc/>
     public void Dispose()
     {
+        json.Dispose();
         Json.Dispose();
         Csv.Dispose();
     }

@@ -1,3 +1,4 @@
+using Ohmstead.Output;
 using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
@@ -17,6 +18,7 @@ internal sealed class CsvFile : IDisposable
         Row = row;
         csv = folder.Start(DataFiles.CsvName(name));
         using var head = new PageBuffer(256);
+        CsvRows.Begin(head);
         DataForm.CsvHead(head, row);
         csv.Write(head.Written);
     }

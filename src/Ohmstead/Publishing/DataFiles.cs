@@ -2,6 +2,7 @@ using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Collections;
 using Ohmstead.Electronics;
+using Ohmstead.Output;
 using Ohmstead.Publishing.Tables;
 using Ohmstead.Records.Schemas;
 using Ohmstead.Report.Addresses;
@@ -21,18 +22,12 @@ internal sealed class DataFiles : IDisposable
     /// <summary>The schema of the file of a board.</summary>
     public const string BoardSchemaName = "report-board";
 
-    private static readonly (DataTable Table, Action<JudgedBoard, IRowTaker> Write)[] TablesOfOneBoard =
+    private static readonly Action<JudgedBoard, IRowTaker>[] RowsOfEachBoard =
     [
-        .. DataShapes.OfEachBoard.Zip(
-            new Action<JudgedBoard, IRowTaker>[]
-            {
-                static (board, rows) => PartsTable.Columns.Write(PartsTable.Rows(board), rows),
-                static (board, rows) => ReadingsTable.Columns.Write(ReadingsTable.Rows(board), rows),
-                static (board, rows) => BenchTable.Columns.Write(BenchTable.Rows(board), rows),
-                static (board, rows) => ObligationsTable.Columns.Write(ObligationsTable.Rows(board), rows),
-            },
-            (table, write) => (DataTable.For(table.Name, DataShapes.OfOneBoard(table.Row), skipped: 1), write)
-        ),
+        static (board, rows) => PartsTable.Columns.Write(PartsTable.Rows(board), rows),
+        static (board, rows) => ReadingsTable.Columns.Write(ReadingsTable.Rows(board), rows),
+        static (board, rows) => BenchTable.Columns.Write(BenchTable.Rows(board), rows),
+        static (board, rows) => ObligationsTable.Columns.Write(ObligationsTable.Rows(board), rows),
     ];
 
     private readonly Lock gate = new();
@@ -61,21 +56,17 @@ internal sealed class DataFiles : IDisposable
     public void Add(JudgedBoard board, BoardRows rows)
     {
         var number = board.Board.Id.Value;
-        var file = rows.Json.Buffer;
-        file.Clear();
-        Text(file, $"{{\"version\":3,\"board\":{DataForm.Quoted(number)}");
-        var lines = new Drafted[TablesOfOneBoard.Length];
+        rows.Begin(number);
+        var lines = new Drafted[RowsOfEachBoard.Length];
         for (var i = 0; i < lines.Length; i++)
         {
-            var (table, write) = TablesOfOneBoard[i];
-            Text(file, $",\n\"{table.Name}\":");
-            rows.Start(table);
-            write(board, rows);
+            rows.Start(DataShapes.OfOneBoard[i], DataShapes.OfEachBoard[i].Row.Keys.Count);
+            RowsOfEachBoard[i](board, rows);
             rows.End();
             lines[i] = rows.Csv.Taken();
         }
 
-        Text(file, "}\n");
+        rows.Finish();
         rows.Json.Put(SiteAddress.BoardData(number));
         lock (gate)
         {
@@ -115,9 +106,10 @@ internal sealed class DataFiles : IDisposable
         [
             rows => BoardsTable.Columns.Write(result.Boards.Select(board => (board, result.Workshop)), rows),
             rows => DesignsTable.Columns.Write(DesignsTable.Rows(result), rows),
-            rows => LotsTable.Columns.Write(LotsTable.Rows(result), rows),
+            rows => LotsTable.Columns.Write(LotsTable.Rows(result, today), rows),
             rows => OrdersTable.Columns.Write(OrdersTable.Rows(result), rows),
             rows => FindingsTable.Columns.Write(result.Findings, rows),
+            rows => KindsTable.Columns.Write(KindsTable.Rows(), rows),
         ];
         using var lines = new Draft(folder);
         var both = new BothForms(new(json), lines.Buffer);
@@ -125,6 +117,7 @@ internal sealed class DataFiles : IDisposable
         {
             Text(json, $",\n\"{name}\":");
             lines.Buffer.Clear();
+            CsvRows.Begin(lines.Buffer);
             DataForm.CsvHead(lines.Buffer, row);
             both.Start(DataTable.For(name, row));
             write(both);

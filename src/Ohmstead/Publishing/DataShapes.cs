@@ -16,6 +16,65 @@ internal static class DataShapes
         ("obligations", ObligationsTable.Columns.Row),
     ];
 
+    /// <summary>The same as the file of a board tells them: what is the same in many rows stands there once. What most rows have comes
+    /// first, since nothing is written behind the last cell that says something.</summary>
+    public static IReadOnlyList<BoardTable> OfOneBoard { get; } =
+    [
+        BoardTable.Of(
+            "parts",
+            PartsTable.Columns,
+            BoardColumn.Own("part"),
+            BoardColumn.Own("what"),
+            BoardColumn.Once("sits"),
+            BoardColumn.Once("outcome"),
+            BoardColumn.Once("unit"),
+            BoardColumn.Own("value"),
+            Limit,
+            BoardColumn.Own("lot"),
+            BoardColumn.Once("changed"),
+            BoardColumn.Once("decided"),
+            BoardColumn.Once("because"),
+            BoardColumn.Once("decision_doubt")
+        ),
+        BoardTable.Of(
+            "readings",
+            ReadingsTable.Columns,
+            BoardColumn.Own("of"),
+            BoardColumn.Own("line"),
+            BoardColumn.Once("taken", "date", "by", "kind", "circuit", "instrument"),
+            BoardColumn.Once("quantity", "measured", "unit"),
+            BoardColumn.Own("written"),
+            BoardColumn.Once("outcome"),
+            BoardColumn.Own("value"),
+            BoardColumn.Once("against", "limit_kind", "limit_from"),
+            Limit,
+            BoardColumn.Own("uncertainty"),
+            BoardColumn.Own("probability_inside")
+        ),
+        BoardTable.Of(
+            "bench",
+            BenchTable.Columns,
+            BoardColumn.Own("line"),
+            BoardColumn.Once("visit", "date", "by"),
+            BoardColumn.Once("entry"),
+            BoardColumn.Own("at"),
+            BoardColumn.Own("what"),
+            BoardColumn.Once("severity"),
+            BoardColumn.Own("lot"),
+            BoardColumn.Once("note")
+        ),
+        BoardTable.Of(
+            "obligations",
+            ObligationsTable.Columns,
+            BoardColumn.Once("asked", "kind", "standing", "text", "state", "next"),
+            BoardColumn.Own("at"),
+            BoardColumn.Own("line"),
+            BoardColumn.Once("day"),
+            BoardColumn.Once("evidence"),
+            BoardColumn.Once("record")
+        ),
+    ];
+
     /// <summary>The tables of the collection.</summary>
     public static IReadOnlyList<(string Name, Shape Row)> OfAll { get; } =
     [
@@ -24,6 +83,7 @@ internal static class DataShapes
         ("lots", LotsTable.Columns.Row),
         ("orders", OrdersTable.Columns.Row),
         ("findings", FindingsTable.Columns.Row),
+        ("kinds", KindsTable.Columns.Row),
     ];
 
     /// <summary>Every table by name.</summary>
@@ -43,25 +103,6 @@ internal static class DataShapes
             ]
         );
 
-    /// <summary>The JSON file of a board: a change to one board changes a small file.</summary>
-    public static Shape WholeBoard { get; } =
-        new(
-            "board data",
-            "What the report tells of a board, for programs.",
-            "{ version: 3, board: SP-0007 }",
-            [
-                Key.Count("version", "The version of this form.", "3").Needed(),
-                SharedKeys.Board,
-                .. OfEachBoard.Select(table => Key.List(table.Name, OfOneBoard(table.Row), table.Row.Description).Needed()),
-            ]
-        );
-
-    /// <summary>A row as it stands in the file of its board, which says once which board that is.</summary>
-    public static Shape OfOneBoard(Shape row) =>
-        new(
-            row.Name,
-            row.Description,
-            row.Example.Replace("board: SP-0007, ", string.Empty, StringComparison.Ordinal),
-            [.. row.Keys.Skip(1)]
-        );
+    // A part and what was read of it often have one limit.
+    private static BoardColumn Limit => BoardColumn.Once("limit", "low", "high");
 }

@@ -8,10 +8,9 @@ namespace Ohmstead.Publishing;
 /// <param name="Name">Its name in the file.</param>
 /// <param name="Row">What a row of the file holds.</param>
 /// <param name="Names">The names of its keys with quotes and colon, ready to be written a million times.</param>
-/// <param name="Skipped">How many cells at the start of each row the file does not hold, since it is about them.</param>
-internal readonly record struct DataTable(string Name, Shape Row, byte[][] Names, int Skipped)
+internal readonly record struct DataTable(string Name, Shape Row, byte[][] Names)
 {
     /// <summary>A table of rows of that shape.</summary>
-    public static DataTable For(string name, Shape row, int skipped = 0) =>
-        new(name, row, [.. row.Keys.Select(key => Encoding.UTF8.GetBytes($"\"{JsonEncodedText.Encode(key.Name)}\":"))], skipped);
+    public static DataTable For(string name, Shape row) =>
+        new(name, row, [.. row.Keys.Select(key => Encoding.UTF8.GetBytes($"\"{JsonEncodedText.Encode(key.Name)}\":"))]);
 }

@@ -74,6 +74,7 @@ public sealed record BoardUnderObligation(BoardUnderCheck Under, ImmutableArray<
         )
         {
             Kind = EvidenceKind.Reading,
+            Verdict = reading.Corrects is null ? verdict : null,
         };
 
     /// <summary>A reading as evidence.</summary>

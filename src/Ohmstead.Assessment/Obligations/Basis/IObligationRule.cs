@@ -14,6 +14,9 @@ public interface IObligationRule
     /// <summary>One line: what must be shown.</summary>
     string Asks { get; }
 
+    /// <summary>What a met one says that has nothing of its own to say; null where each has.</summary>
+    string? AsMet => null;
+
     /// <summary>The obligations of a board, in order of its lists.</summary>
     IEnumerable<Obligation> Ask(BoardUnderObligation board);
 

@@ -14,6 +14,9 @@ public sealed class FittedPartFits : IObligationRule
     public string Asks => "what was fitted fits its place, and how it was made to fit is written where that was in doubt";
 
     /// <inheritdoc/>
+    public string AsMet => "it fits its place";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var replacement in board.Board.Replacements.Where(replacement => replacement.IsThere))
@@ -48,12 +51,7 @@ public sealed class FittedPartFits : IObligationRule
             }
             else
             {
-                yield return Obligation.Met(
-                    Kind,
-                    at,
-                    "it fits its place",
-                    board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text)
-                );
+                yield return Obligation.Met(Kind, at, AsMet, board.By(replacement.Work, replacement.Visit, replacement.Work.Did.Text));
             }
         }
     }

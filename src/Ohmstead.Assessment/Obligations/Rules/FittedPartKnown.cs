@@ -15,6 +15,9 @@ public sealed class FittedPartKnown : IObligationRule
     public string Asks => "what was fitted is written: its lot, or its kind and ratings";
 
     /// <inheritdoc/>
+    public string AsMet => "it is written what it is";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
@@ -85,7 +88,7 @@ public sealed class FittedPartKnown : IObligationRule
                 yield return Obligation.Met(
                     Kind,
                     at,
-                    "it is written what it is",
+                    AsMet,
                     board.By(
                         fitting.Work,
                         fitting.Visit,

@@ -18,6 +18,9 @@ public sealed class FittedPartMeasured : IObligationRule
         + "that works with it";
 
     /// <inheritdoc/>
+    public string AsMet => "this piece was measured";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         AssessedProof? proved = null;
@@ -26,7 +29,7 @@ public sealed class FittedPartMeasured : IObligationRule
             var (at, path) = (piece.Place.Part.Ref.Value, board.Board.Board.Path);
             if (piece.MeasuredBy is { } reading)
             {
-                yield return Obligation.Met(Kind, at, "this piece was measured", board.By(reading));
+                yield return Obligation.Met(Kind, at, AsMet, board.By(reading));
             }
             else if (piece.ReadAt is { } other)
             {

@@ -16,6 +16,9 @@ public sealed class FittedWayRound : IObligationRule
     public string Asks => "the right way round of what was fitted was established, and not by the print alone";
 
     /// <inheritdoc/>
+    public string AsMet => "way round established";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
@@ -35,7 +38,7 @@ public sealed class FittedWayRound : IObligationRule
                 yield return Obligation.Met(
                     Kind,
                     at,
-                    "way round established",
+                    AsMet,
                     board.By(
                         change.Work,
                         change.Visit,

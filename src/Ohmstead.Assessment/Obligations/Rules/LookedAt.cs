@@ -13,6 +13,9 @@ public sealed class LookedAt : IObligationRule
     public string Asks => "somebody has looked at the board since it came";
 
     /// <inheritdoc/>
+    public string AsMet => "it was looked at";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var visits = board.Board.Visits;
@@ -24,11 +27,6 @@ public sealed class LookedAt : IObligationRule
                 "nothing was looked at since it came",
                 "inspect it, make it safe, measure as found"
             )
-            : Obligation.Met(
-                Kind,
-                null,
-                "it was looked at",
-                new Evidence("on the bench", visits[0].Date.Value, visits[0].Spot, board.Board.Board.Path)
-            );
+            : Obligation.Met(Kind, null, AsMet, new Evidence("on the bench", visits[0].Date.Value, visits[0].Spot, board.Board.Board.Path));
     }
 }

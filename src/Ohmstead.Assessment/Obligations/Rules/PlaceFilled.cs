@@ -31,6 +31,9 @@ public sealed class PlaceFilled : IObligationRule
     public string Asks => "where a part was taken out, a part sits again";
 
     /// <inheritdoc/>
+    public string AsMet => "a part sits there";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board) => [.. Filled(board), .. Unclear(board)];
 
     // Work that puts in or takes out at 'C4 and R1' tells of neither place what sits there now.
@@ -94,12 +97,7 @@ public sealed class PlaceFilled : IObligationRule
             }
             else if (place.Change is { } change)
             {
-                yield return Obligation.Met(
-                    Kind,
-                    place.Part.Ref.Value,
-                    "a part sits there",
-                    board.By(change.Work, change.Visit, change.Work.Did.Text)
-                );
+                yield return Obligation.Met(Kind, place.Part.Ref.Value, AsMet, board.By(change.Work, change.Visit, change.Work.Did.Text));
             }
         }
     }

@@ -15,6 +15,9 @@ public sealed class ReadingAnswered : IObligationRule
     public string Asks => "no reading of what sits there is outside its limit, or a decision that knew it keeps the part with a reason";
 
     /// <inheritdoc/>
+    public string AsMet => "nothing that was read of it is outside";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         foreach (var place in board.Board.Places)
@@ -30,7 +33,7 @@ public sealed class ReadingAnswered : IObligationRule
             }
             else if (!place.IsEmpty && place.FirstOf(VerdictOutcome.Inside) is { } inside)
             {
-                yield return Obligation.Met(Kind, at, "nothing that was read of it is outside", board.By(inside.By, inside.Verdict));
+                yield return Obligation.Met(Kind, at, AsMet, board.By(inside.By, inside.Verdict));
             }
         }
 

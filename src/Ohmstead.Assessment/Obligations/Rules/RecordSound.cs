@@ -18,6 +18,9 @@ public sealed class RecordSound : IObligationRule
     public string Asks => "the record can be read and does not contradict itself, nor do its design, its lots and its instruments";
 
     /// <inheritdoc/>
+    public string AsMet => "no error in the record";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var isSound = true;
@@ -46,12 +49,7 @@ public sealed class RecordSound : IObligationRule
 
         if (isSound)
         {
-            yield return Obligation.Met(
-                Kind,
-                null,
-                "no error in the record",
-                board.ByTheRecord("all checks passed or only told", board.Board.Board.Id.Spot)
-            );
+            yield return Obligation.Met(Kind, null, AsMet, board.ByTheRecord("all checks passed or only told", board.Board.Board.Id.Spot));
         }
     }
 

@@ -20,6 +20,9 @@ public sealed class VoltageBorne : IObligationRule
     public string Asks => "what sits there is rated for the voltage that works on it";
 
     /// <inheritdoc/>
+    public string AsMet => "rated for what works on it";
+
+    /// <inheritdoc/>
     public IEnumerable<Obligation> Ask(BoardUnderObligation board)
     {
         var across = board
@@ -51,7 +54,7 @@ public sealed class VoltageBorne : IObligationRule
                     // What belongs there would bear it; where it would not either, another part alone is no answer.
                     NeedsPart = place.Part.Values.RatedVoltage is { } wanted && Math.Abs(wanted.Value.Value) >= worst.Volts.Value,
                 }
-                : Obligation.Met(Kind, at, "rated for what works on it", Borne(board, place, rated, worst));
+                : Obligation.Met(Kind, at, AsMet, Borne(board, place, rated, worst));
         }
 
         // A line of the board's own that leaves the working voltage out takes none away.

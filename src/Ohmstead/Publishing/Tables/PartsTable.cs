@@ -1,6 +1,9 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
+using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
+using Ohmstead.Electronics.Quantities;
+using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 using static Ohmstead.Publishing.Tables.SharedKeys;
 
@@ -16,10 +19,14 @@ internal static class PartsTable
         new(
             "part row",
             "One place of a board, and what sits there.",
-            "{ board: SP-0007, part: C12, what: tantalum 10 µF, sits: original }",
+            "{ board: SP-0007, part: C12, what: tantalum 10 µF, value: 0.00001, unit: F, sits: original }",
             new(Board, row => row.Board),
             new(Key.Id("part", "The reference designator.", "C12").Needed(), row => row.Place.Part.Ref.Value),
             new(Key.Text("what", "What belongs there.", "tantalum 10 µF ±10 % 35 V").Needed(), row => row.Place.What),
+            new(Figures.Marked, row => Figures.Of(MarkingLimits.Nominal(row.Place.Part.Values))),
+            new(Figures.Unit, row => Figures.UnitOf(MarkingLimits.Nominal(row.Place.Part.Values)?.Dimension)),
+            new(Figures.Low, row => Figures.Limit(Marked(row.Place.Part.Values)?.Lower)),
+            new(Figures.High, row => Figures.Limit(Marked(row.Place.Part.Values)?.Upper)),
             new(Word("sits", ["original", "replacement", "empty"], "What sits there now.").Needed(), row => row.Place.IsEmpty ? "empty"
                 : row.Place.FittedBy is null ? "original"
                 : "replacement"),
@@ -45,6 +52,9 @@ internal static class PartsTable
     /// <summary>The places of a board.</summary>
     public static IEnumerable<(string Board, PlaceHistory Place)> Rows(BoardAssessment board) =>
         board.Places.Select(place => (board.Board.Id.Value, place));
+
+    /// <summary>What the marked tolerance allows of the marked value.</summary>
+    internal static Interval? Marked(IMarkedPart part) => MarkingLimits.Delivery(part, MarkingLimits.Nominal(part))?.Interval;
 
     private static string? Outcome(PlaceHistory place) =>
         place.Standing.Length == 0 && place.PassedTest is null

@@ -16,13 +16,28 @@ internal sealed record ReadingRow(string Board, string? Date, string? By, string
 }
 
 /// <summary>One value of a reading or proof, with its verdict.</summary>
-internal readonly record struct ReadValueRow(ReadingRow Of, string Measured, string Value, VerdictOutcome Outcome)
+internal readonly record struct ReadValueRow(ReadingRow Of, string Measured, string Written, VerdictOutcome Outcome)
 {
-    /// <summary>The values inside the limit that governs.</summary>
-    public string? Limit { get; init; }
+    /// <summary>The value as a figure.</summary>
+    public string? Value { get; init; }
+
+    /// <summary>The unit of the figures.</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>The expanded uncertainty of the value.</summary>
+    public string? Uncertainty { get; init; }
+
+    /// <summary>The lower end of the limit that governs.</summary>
+    public string? Low { get; init; }
+
+    /// <summary>Its upper end.</summary>
+    public string? High { get; init; }
 
     /// <summary>Which kind of limit that is.</summary>
     public string? LimitKind { get; init; }
+
+    /// <summary>Where it comes from.</summary>
+    public string? LimitFrom { get; init; }
 
     /// <summary>The probability that the true value is inside.</summary>
     public string? Probability { get; init; }

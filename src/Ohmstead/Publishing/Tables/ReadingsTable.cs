@@ -17,8 +17,8 @@ internal static class ReadingsTable
         new(
             "reading row",
             "One value of a reading or proof, with its verdict.",
-            "{ board: SP-0007, date: 2026-03-14, of: C12, kind: as found, measured: capacitance, value: 391 µF, outcome: inside, line: "
-                + "31 }",
+            "{ board: SP-0007, date: 2026-03-14, of: C12, kind: as found, measured: capacitance, written: 391 µF, value: 0.000391, "
+                + "unit: F, outcome: inside, line: 31 }",
             new(Board, row => row.Of.Board),
             new(Date, row => row.Of.Date),
             new(By, row => row.Of.By),
@@ -33,19 +33,32 @@ internal static class ReadingsTable
             new(Key.Text("measured", "What was measured; test for a test of function.", "capacitance").Needed(), row => row.Measured),
             new(
                 Key.Text(
-                        "value",
-                        "The value as written: a figure, a bound such as > 20 MΩ, or open, short, over range; pass or fail for a test.",
+                        "written",
+                        "What was read as written: a figure, a bound such as > 20 MΩ, or open, short, over range; pass or fail for a test.",
                         "391 µF"
                     )
                     .Needed(),
-                row => row.Value
+                row => row.Written
             ),
-            new(Key.Text("limit", "The values inside the limit that governs.", "376 µF … 564 µF"), row => row.Limit),
-            new(Key.Text("limit_kind", "Which kind of limit that is.", "circuit limit"), row => row.LimitKind),
+            new(Key.Number("value", "The same as a figure; absent where the meter showed none.", "0.000391"), row => row.Value),
+            new(Figures.Unit, row => row.Unit),
+            new(
+                Key.Number("uncertainty", "The expanded uncertainty of the value, k = 2; absent where it is not known.", "0.0000041"),
+                row => row.Uncertainty
+            ),
+            // The limit that governs stands here as figures alone: words beside them would say the same once more, and rounded.
+            new(Figures.Low, row => row.Low),
+            new(Figures.High, row => row.High),
+            new(Key.Text("limit_kind", "Which kind of limit governs.", "circuit limit"), row => row.LimitKind),
             new(Word("outcome", OutcomeWords, "What the value says.").Needed(), row => VerdictWords.Describe(row.Outcome)),
-            new(Key.Number("probability_inside", "The probability that the true value is inside.", "0.9987"), row => row.Probability),
+            new(Key.Number("probability_inside", "The probability that the true value is inside, to four decimals.", "0.9987"), row =>
+                row.Probability
+            ),
             new(Key.Count("line", "The line of the record.", "31").Needed(), row => row.Of.Line)
-        );
+        )
+        {
+            OfOneBoard = [new(Key.Text("limit_from", "Where the limit comes from.", "the marking"), row => row.LimitFrom)],
+        };
 
     /// <summary>The readings and proofs of a board, value by value.</summary>
     public static IEnumerable<ReadValueRow> Rows(BoardAssessment board)
@@ -90,9 +103,14 @@ internal static class ReadingsTable
         {
             yield return new(of, VerdictWords.Describe(verdict.Measured), verdict.Reading.Text, verdict.Outcome)
             {
-                Limit = verdict.LimitInWords?.Text,
+                Value = Figures.Of(verdict.Exact),
+                Unit = Figures.UnitOf(verdict.Reading.Value.Dimension),
+                Uncertainty = Figures.Uncertainty(verdict.Uncertainty),
+                Low = Figures.Limit(verdict.Limit?.Interval.Lower),
+                High = Figures.Limit(verdict.Limit?.Interval.Upper),
                 LimitKind = verdict.Limit is { } limit ? VerdictWords.Describe(limit.Kind) : null,
-                Probability = verdict.Probability is { } probability ? VerdictWords.Probability(probability) : null,
+                LimitFrom = verdict.Limit?.Origin.Text,
+                Probability = verdict.Probability is { } probability ? Figures.Probability(probability) : null,
             };
         }
 
