@@ -100,8 +100,7 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
             PageFrame.Write(
                 buffer,
                 context,
-                title,
-                LevelsUp,
+                new(PathOf(page), title, Lead(labels, items.Count)),
                 (Table: this, labels, page, items.Count, Rows: rows.WrittenMemory),
                 static (html, page) => page.Table.Content(html, page.labels, page.page, page.Count, page.Rows.Span)
             );
@@ -120,6 +119,12 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
 
     private string PathOf(int page) => TablePages.PathOf(Path, page);
 
+    private string Lead(string[] labels, int count) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{count} in all{(labels.Length == 1 ? string.Empty : $", on {labels.Length} pages")}; {Remark}."
+        );
+
     private void Content(HtmlWriter html, string[] labels, int page, int count, ReadOnlySpan<byte> rows)
     {
         Above?.Invoke(html);
@@ -127,13 +132,7 @@ internal sealed record LongTable<T>(string Path, string Heading, string Remark, 
         {
             html.Open(Tag.H1).Text(Heading);
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead)
-                .Text(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{count} in all{(labels.Length == 1 ? string.Empty : $", on {labels.Length} pages")}; {Remark}."
-                    )
-                );
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(labels, count));
         }
 
         TablePages.Links(html, Path, $"Pages of {Heading}, above", labels, page);

@@ -2,6 +2,7 @@ using System.Globalization;
 using Ohmstead.Electronics;
 using Ohmstead.Electronics.Hazards;
 using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Script;
 using Ohmstead.Report.Style;
@@ -14,39 +15,52 @@ public static class PageFrame
     /// <summary>Writes a page into a buffer.</summary>
     /// <param name="buffer">Where to.</param>
     /// <param name="context">What every page knows.</param>
-    /// <param name="title">The title.</param>
-    /// <param name="levelsUp">How many folders below the root the page stands.</param>
+    /// <param name="head">What the page says of itself.</param>
     /// <param name="content">What the page is about.</param>
     /// <param name="body">Writes it.</param>
     /// <param name="leadsTo">The page that this one leads on to, or null.</param>
-    /// <param name="here">The file of the page, where every other page leads to it; or null.</param>
     public static void Write<T>(
         PageBuffer buffer,
         ReportContext context,
-        string title,
-        int levelsUp,
+        PageHead head,
         T content,
         Action<HtmlWriter, T> body,
-        LocalLink? leadsTo = null,
-        string? here = null
+        LocalLink? leadsTo = null
     ) =>
-        new HtmlPage(title, LocalLink.ToFile(StyleSheet.FileName, levelsUp))
-        {
-            Script = LocalLink.ToFile(PageScript.FileName, levelsUp),
-            Alternates = [.. context.ForPrograms.Where(other => other.IsOnEveryPage)],
-            LevelsUp = levelsUp,
-            LeadsTo = leadsTo,
-        }.Write(buffer, (context, levelsUp, content, body, here), static (html, all) =>
+        (
+            Page(context, head, StyleSheet.FileName) with
+            {
+                Script = LocalLink.ToFile(PageScript.FileName, head.LevelsUp),
+                Alternates = [.. context.ForPrograms.Where(other => other.IsOnEveryPage)],
+                LeadsTo = leadsTo,
+            }
+        ).Write(buffer, (context, head, content, body), static (html, all) =>
         {
             html.Open(Tag.A, ClassName.Skip).To(Main).Text("To what this page says");
-            Trail(html, all.context, all.levelsUp, all.here);
+            Trail(html, all.context, all.head);
             using (html.Open(Tag.Main).With(Main))
             {
                 all.body(html, all.content);
             }
 
-            Foot(html, all.context, all.levelsUp);
+            Foot(html, all.context, all.head.LevelsUp);
         });
+
+    /// <summary>What stands around the content of any page of the report, with what it says of itself.</summary>
+    /// <param name="context">What every page knows.</param>
+    /// <param name="head">What the page says of itself.</param>
+    /// <param name="style">The file of its style, from the root of the report.</param>
+    internal static HtmlPage Page(ReportContext context, PageHead head, string style) =>
+        new(head.Title, LocalLink.ToFile(style, head.LevelsUp))
+        {
+            LevelsUp = head.LevelsUp,
+            Icon = LocalLink.ToFile(PlateIcon.FileName, head.LevelsUp),
+            ShortTitle = head.ShortTitle,
+            Says = head.ShortSentence,
+            // Nobody can follow a path without its site.
+            Address = context.Published?.Of(LocalLink.ToFile(head.Path)),
+            Picture = head.Picture is { } picture ? context.Published?.Of(LocalLink.ToFile(picture)) : null,
+        };
 
     /// <summary>The heading of a page about one thing: its name as on a plate, then what it is.</summary>
     internal static void PlateHeading(HtmlWriter html, string name, string title)
@@ -93,15 +107,15 @@ public static class PageFrame
     private static ElementId Main { get; } = ElementId.For(IdPrefix.Section, "main");
 
     // The way to all pages is the same everywhere; the one that is shown is told.
-    private static void Trail(HtmlWriter html, ReportContext context, int levelsUp, string? here)
+    private static void Trail(HtmlWriter html, ReportContext context, PageHead head)
     {
         using var trail = html.Open(Tag.Nav, ClassName.Trail);
-        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Collection, levelsUp)).Text(context.Workshop.Collection.Name);
+        html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.Collection, head.LevelsUp)).Text(context.Workshop.Collection.Name);
         foreach (var (path, words) in SitePages.All)
         {
             html.Text(" ");
-            var link = html.Open(Tag.A).To(LocalLink.ToFile(path, levelsUp));
-            (path == here ? link.With(FixedAttribute.CurrentPage) : link).Text(words);
+            var link = html.Open(Tag.A).To(LocalLink.ToFile(path, head.LevelsUp));
+            (path == head.Path ? link.With(FixedAttribute.CurrentPage) : link).Text(words);
         }
     }
 

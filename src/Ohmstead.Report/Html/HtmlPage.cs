@@ -6,6 +6,9 @@ namespace Ohmstead.Report.Html;
 /// <param name="Language">The language of the page, such as <c>en</c>.</param>
 public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Language = "en")
 {
+    /// <summary>What stands before the words of <see cref="Says"/> in the head of a page.</summary>
+    public const string StartOfSays = "<meta name=\"description\" property=\"og:description\" content=\"";
+
     /// <summary>The script beside the pages, or null. The page is whole without it.</summary>
     public LocalLink? Script { get; init; }
 
@@ -17,6 +20,21 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
 
     /// <summary>How many folders below the root of the report the page stands.</summary>
     public int LevelsUp { get; init; }
+
+    /// <summary>The small picture that a browser shows beside the title, or null.</summary>
+    public LocalLink? Icon { get; init; }
+
+    /// <summary>The title where there is little room.</summary>
+    public string ShortTitle { get; init; } = Title;
+
+    /// <summary>One sentence of what the page says, for lists of results and messages in which its address stands; or null.</summary>
+    public string? Says { get; init; }
+
+    /// <summary>The whole address of the page, where its site is known; or null.</summary>
+    public string? Address { get; init; }
+
+    /// <summary>The whole address of a picture of what the page is about, or null.</summary>
+    public string? Picture { get; init; }
 
     /// <summary>Writes the whole page. The page forbids itself frames, everything from elsewhere, and any script but the file beside
     /// it.</summary>
@@ -54,6 +72,16 @@ public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Languag
         }
 
         html.Open(Tag.Title).Text(Title);
+        if (Says is not null)
+        {
+            html.About(Says, ShortTitle, Address, Picture);
+        }
+
+        if (Icon is not null)
+        {
+            html.Icon(Icon);
+        }
+
         html.Open(Tag.Link).StyleSheet(StyleSheet).Close();
         for (var other = 0; other < Alternates.Count; other++)
         {

@@ -134,6 +134,43 @@ public sealed class HtmlWriter
         buffer.Append(" defer></script>\n"u8);
     }
 
+    /// <summary>Names the small picture that stands for the pages.</summary>
+    internal void Icon(LocalLink file)
+    {
+        BeginContent();
+        buffer.Append("<link rel=\"icon\" type=\"image/svg+xml\" href=\""u8);
+        VisibleText.Write(buffer, file.Encoded);
+        buffer.Append("\">\n"u8);
+    }
+
+    /// <summary>Says what the page says, to whoever lists it or shows it in a message: the description of HTML and the words of the Open
+    /// Graph protocol in one.</summary>
+    internal void About(string says, string title, string? address, string? picture)
+    {
+        Meta("name=\"description\" property=\"og:description\""u8, says);
+        Meta("property=\"og:title\""u8, title);
+        Meta("property=\"og:type\""u8, "website");
+        if (address is not null)
+        {
+            Meta("property=\"og:url\""u8, address);
+        }
+
+        if (picture is not null)
+        {
+            Meta("property=\"og:image\""u8, picture);
+        }
+    }
+
+    private void Meta(ReadOnlySpan<byte> name, ReadOnlySpan<char> content)
+    {
+        BeginContent();
+        buffer.Append("<meta "u8);
+        buffer.Append(name);
+        buffer.Append(" content=\""u8);
+        VisibleText.Write(buffer, content);
+        buffer.Append("\">\n"u8);
+    }
+
     /// <summary>Leads to a file that holds the same for programs.</summary>
     internal void Alternate(Alternate other, int levelsUp)
     {

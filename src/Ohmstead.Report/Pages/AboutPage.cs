@@ -16,6 +16,10 @@ namespace Ohmstead.Report.Pages;
 /// made.</summary>
 public static class AboutPage
 {
+    private const string Lead =
+        "A person writes what was found, measured and done. What follows is computed anew from the records each time these pages are "
+        + "written, and no verdict is typed.";
+
     private static readonly Ledger<(Verdict Example, string Means)> Shapes = new(
         new("Shape", (html, shape) => Shape(html, shape.Example)),
         new("Says", shape => VerdictWords.Describe(shape.Example.Outcome)),
@@ -28,14 +32,8 @@ public static class AboutPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context) =>
-        PageFrame.Write(
-            buffer,
-            context,
-            "How verdicts are reached",
-            0,
-            context,
-            static (html, page) => Content(html, page),
-            here: SiteAddress.About
+        PageFrame.Write(buffer, context, new(SiteAddress.About, "How verdicts are reached", Lead), context, static (html, page) =>
+            Content(html, page)
         );
 
     private static void Content(HtmlWriter html, ReportContext context)
@@ -45,11 +43,7 @@ public static class AboutPage
         {
             html.Open(Tag.H1).Text("How verdicts are reached");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead)
-                .Text(
-                    "A person writes what was found, measured and done. What follows is computed anew from the records each time these "
-                        + "pages are written, and no verdict is typed."
-                );
+            html.Open(Tag.P, ClassName.Lead).Text(Lead);
         }
 
         Limits(html);

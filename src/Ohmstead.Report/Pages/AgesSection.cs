@@ -72,10 +72,11 @@ internal static class AgesSection
         using var buffer = new PageBuffer();
         for (var page = 0; page < pages.Length; page++)
         {
-            PageFrame.Write(buffer, context, "Ages at failure", 0, (pages, page), static (html, told) =>
+            var path = TablePages.PathOf(PagesPath, page);
+            PageFrame.Write(buffer, context, new(path, "Ages at failure", FamilyWords.AgeFrom), (pages, page), static (html, told) =>
                 Content(html, told.pages, told.page)
             );
-            files.Put(TablePages.PathOf(PagesPath, page), buffer.Written);
+            files.Put(path, buffer.Written);
         }
     }
 

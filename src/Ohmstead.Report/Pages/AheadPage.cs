@@ -24,12 +24,20 @@ public static class AheadPage
         PageFrame.Write(
             buffer,
             context,
-            "The year ahead",
-            0,
+            new(SiteAddress.Ahead, "The year ahead", Lead(context, items, until)),
             (context, items, until),
-            static (html, page) => Content(html, page.context, page.items, page.until),
-            here: SiteAddress.Ahead
+            static (html, page) => Content(html, page.context, page.items, page.until)
         );
+
+    private static string Lead(ReportContext context, IReadOnlyList<DueItem> items, DateOnly until)
+    {
+        var (overdue, coming) = Parted(context, items);
+        return string.Create(
+            CultureInfo.InvariantCulture,
+            $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to {until:yyyy-MM-dd}, "
+                + $"{overdue.Length} overdue."
+        );
+    }
 
     /// <summary>Writes the pages on which its tables go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<DueItem> items)
@@ -50,14 +58,7 @@ public static class AheadPage
         {
             html.Open(Tag.H1).Text("The year ahead");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead)
-                .Text(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{coming.Length} {(coming.Length == 1 ? "date" : "dates")} from {context.Today:yyyy-MM-dd} to "
-                            + $"{until:yyyy-MM-dd}, {overdue.Length} overdue."
-                    )
-                );
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(context, items, until));
             using var link = html.Open(Tag.P);
             html.Text("The same for a calendar: ");
             html.Open(Tag.A).To(LocalLink.ToFile(CalendarName)).Text(CalendarName);

@@ -32,13 +32,8 @@ public sealed class BoardPage
     /// <param name="open">Takes the places that need a part when the drawer is not known yet; null when nothing is told of them
     /// later.</param>
     public static void Write(PageBuffer buffer, ReportContext context, JudgedBoard board, ICollection<OpenPlace>? open = null) =>
-        PageFrame.Write(
-            buffer,
-            context,
-            $"{board.Board.Id.Value} {board.Board.Title.Value}",
-            1,
-            (context, board, open),
-            static (html, asked) => new BoardPage(new(html, asked.context, asked.board)).Content(asked.open)
+        PageFrame.Write(buffer, context, BoardHead.Of(context, board), (context, board, open), static (html, asked) =>
+            new BoardPage(new(html, asked.context, asked.board)).Content(asked.open)
         );
 
     private void Content(ICollection<OpenPlace>? open)

@@ -16,8 +16,12 @@ public static class ChangesPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, ChangesSince since) =>
-        PageFrame.Write(buffer, context, $"What changed since {since.Label}", 0, (context, since), static (html, asked) =>
-            Content(html, asked.context, asked.since)
+        PageFrame.Write(
+            buffer,
+            context,
+            new(SiteAddress.Changes, $"What changed since {since.Label}", ChangeLines.Counts(since.Changes) + "."),
+            (context, since),
+            static (html, asked) => Content(html, asked.context, asked.since)
         );
 
     /// <summary>Writes the line of the first page that leads to it.</summary>

@@ -1,4 +1,5 @@
 using Ohmstead.Assessment.Obligations.Basis;
+using Ohmstead.Report.Addresses;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Markdown;
@@ -13,7 +14,13 @@ public static class CheckPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, CheckText check) =>
-        PageFrame.Write(buffer, context, $"Check: {check.Name}", 1, check, static (html, text) => Content(html, text));
+        PageFrame.Write(
+            buffer,
+            context,
+            new(SiteAddress.Check(check.Name), $"Check: {check.Name}", check.Summary),
+            check,
+            static (html, text) => Content(html, text)
+        );
 
     private static void Content(HtmlWriter html, CheckText check)
     {

@@ -23,7 +23,15 @@ public static class ChecksPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<CheckText> checks) =>
-        PageFrame.Write(buffer, context, "Checks explained", 0, checks, static (html, all) => Content(html, all), here: SiteAddress.Checks);
+        PageFrame.Write(buffer, context, new(SiteAddress.Checks, "Checks explained", Lead(checks)), checks, static (html, all) =>
+            Content(html, all)
+        );
+
+    private static string Lead(IReadOnlyList<CheckText> checks) =>
+        string.Create(
+            CultureInfo.InvariantCulture,
+            $"{checks.Count} checks look at every record, each with its reason, a wrong and a right example, and what to do."
+        );
 
     /// <summary>How serious the findings of a check are; null where that differs.</summary>
     internal static string? Words(Severity? severity) =>
@@ -41,13 +49,7 @@ public static class ChecksPage
         {
             html.Open(Tag.H1).Text("Checks explained");
             using var content = html.Open(Tag.Div, ClassName.Content);
-            html.Open(Tag.P, ClassName.Lead)
-                .Text(
-                    string.Create(
-                        CultureInfo.InvariantCulture,
-                        $"{checks.Count} checks look at every record, each with its reason, a wrong and a right example, and what to do."
-                    )
-                );
+            html.Open(Tag.P, ClassName.Lead).Text(Lead(checks));
         }
 
         using var section = Section.Open(html, "checks", "All checks", "in order of name");

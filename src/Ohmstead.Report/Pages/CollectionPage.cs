@@ -23,8 +23,7 @@ public static class CollectionPage
         PageFrame.Write(
             buffer,
             context,
-            context.Workshop.Collection.Name,
-            0,
+            new(SiteAddress.Collection, context.Workshop.Collection.Name, CollectionWords.Lead(boards, "board")),
             (context, tables: new CollectionTables(context, boards)),
             static (html, page) => Content(html, page.context, page.tables)
         );

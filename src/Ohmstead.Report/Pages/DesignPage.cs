@@ -48,8 +48,11 @@ public static class DesignPage
         PageFrame.Write(
             buffer,
             context,
-            $"{design.Design.Title.Value} ({design.Design.Id.Value})",
-            1,
+            new(
+                SiteAddress.Design(design.Design.Id.Value),
+                $"{design.Design.Title.Value} ({design.Design.Id.Value})",
+                CollectionWords.Lead(design.Units, "unit")
+            ),
             (context, design),
             static (html, page) => Content(html, page.context, page.design)
         );

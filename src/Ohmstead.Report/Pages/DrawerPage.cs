@@ -22,16 +22,13 @@ public static class DrawerPage
     private const int MostPlaces = 20;
 
     /// <summary>Writes the page.</summary>
-    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        PageFrame.Write(
-            buffer,
-            context,
-            "The drawer",
-            0,
-            (context, boards),
-            static (html, page) => Content(html, page.context, page.boards),
-            here: SiteAddress.Drawer
+    public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    {
+        var lots = Stories(context, boards);
+        PageFrame.Write(buffer, context, new(SiteAddress.Drawer, "The drawer", Lead(lots)), (context, boards, lots), static (html, page) =>
+            Content(html, page.context, page.boards, page.lots)
         );
+    }
 
     /// <summary>Writes the pages on which the lots and the buying list go on.</summary>
     public static void WriteRest(IReportFiles files, ReportContext context, IReadOnlyList<BoardSummary> boards)
@@ -84,10 +81,9 @@ public static class DrawerPage
         };
     }
 
-    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
+    private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards, LotStory[] lots)
     {
         var working = new SharedWorking(context.Workshop.Rule);
-        var lots = Stories(context, boards);
         StripShapes.Write(html);
         using (html.Open(Tag.Header, ClassName.Opening))
         {

@@ -16,14 +16,8 @@ public static class FamiliesPage
 
     /// <summary>Writes the page.</summary>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<FamilyStatistics> families) =>
-        PageFrame.Write(
-            buffer,
-            context,
-            "Families of parts",
-            0,
-            families,
-            static (html, all) => Content(html, all),
-            here: SiteAddress.Families
+        PageFrame.Write(buffer, context, new(SiteAddress.Families, "Families of parts", Lead(families)), families, static (html, all) =>
+            Content(html, all)
         );
 
     /// <summary>Writes the pages on which it goes on.</summary>

@@ -33,11 +33,9 @@ public static class FindingsPage
         PageFrame.Write(
             buffer,
             context,
-            "Findings and cautions",
-            0,
+            new(SiteAddress.Findings, "Findings and cautions", Lead(findings)),
             (context, findings, boards),
-            static (html, page) => Content(html, page.context, page.findings, page.boards),
-            here: SiteAddress.Findings
+            static (html, page) => Content(html, page.context, page.findings, page.boards)
         );
 
     /// <summary>Writes the pages on which its tables go on.</summary>

@@ -20,16 +20,17 @@ public static class InstrumentsPage
         PageFrame.Write(
             buffer,
             context,
-            "Instruments and their calibration",
-            0,
+            new(SiteAddress.Instruments, "Instruments and their calibration", Lead(InOrder(context), Uses(context, boards), context.Today)),
             (context, boards),
-            static (html, page) => Content(html, page.context, page.boards),
-            here: SiteAddress.Instruments
+            static (html, page) => Content(html, page.context, page.boards)
         );
+
+    private static Instrument[] InOrder(ReportContext context) =>
+        [.. context.Workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal)];
 
     private static void Content(HtmlWriter html, ReportContext context, IReadOnlyList<BoardSummary> boards)
     {
-        var instruments = context.Workshop.Instruments.Values.OrderBy(instrument => instrument.Id.Value, StringComparer.Ordinal).ToArray();
+        var instruments = InOrder(context);
         var uses = Uses(context, boards);
         using (html.Open(Tag.Header, ClassName.Opening))
         {

@@ -12,6 +12,7 @@ internal static class PlacesCompared
 {
     private const string Heading = "The same place, unit by unit";
     private const string Remark = "what sits there now, and the readings that stand";
+    private const string Lead = "What sits there now, and the readings that stand.";
 
     // More than this and the page of the design would grow beyond what loads at once: the table has a page of its own then.
     private const int MostCellsInPlace = 100;
@@ -47,13 +48,14 @@ internal static class PlacesCompared
         }
 
         using var buffer = new PageBuffer();
-        PageFrame.Write(buffer, context, $"{Heading}: {design.Design.Title.Value}", 1, (design, references), static (html, page) =>
+        var head = new PageHead(SiteAddress.PlacesCompared(design.Design.Id.Value), $"{Heading}: {design.Design.Title.Value}", Lead);
+        PageFrame.Write(buffer, context, head, (design, references), static (html, page) =>
         {
             using (html.Open(Tag.Header, ClassName.Opening))
             {
                 PageFrame.PlateHeading(html, page.design.Design.Id.Value, Heading);
                 using var content = html.Open(Tag.Div, ClassName.Content);
-                html.Open(Tag.P, ClassName.Lead).Text(char.ToUpperInvariant(Remark[0]) + Remark[1..] + ".");
+                html.Open(Tag.P, ClassName.Lead).Text(Lead);
                 using var line = html.Open(Tag.P);
                 html.Open(Tag.A)
                     .To(LocalLink.ToFile(SiteAddress.Design(page.design.Design.Id.Value), 1))

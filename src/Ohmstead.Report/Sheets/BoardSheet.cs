@@ -44,10 +44,17 @@ public sealed class BoardSheet
     /// <param name="context">What every page knows.</param>
     /// <param name="board">The board.</param>
     public static void Write(PageBuffer buffer, ReportContext context, JudgedBoard board) =>
-        new HtmlPage($"{board.Board.Id.Value} {board.Board.Title.Value} on one sheet", LocalLink.ToFile(StyleName, 1))
-        {
-            LevelsUp = 1,
-        }.Write(buffer, (context, board), static (html, all) => new BoardSheet(html, all.context, all.board).Content());
+        PageFrame
+            .Page(
+                context,
+                new(
+                    SiteAddress.BoardSheet(board.Board.Id.Value),
+                    $"{board.Board.Id.Value} {board.Board.Title.Value} on one sheet",
+                    BoardHead.Sentence(board)
+                ),
+                StyleName
+            )
+            .Write(buffer, (context, board), static (html, all) => new BoardSheet(html, all.context, all.board).Content());
 
     private void Content()
     {

@@ -33,11 +33,13 @@ public sealed class CollectionSheet
     /// <param name="context">What every page knows.</param>
     /// <param name="boards">The boards.</param>
     public static void Write(PageBuffer buffer, ReportContext context, IReadOnlyList<BoardSummary> boards) =>
-        new HtmlPage($"{context.Workshop.Collection.Name} on one sheet", LocalLink.ToFile(BoardSheet.StyleName, 1)) { LevelsUp = 1 }.Write(
-            buffer,
-            (context, boards),
-            static (html, all) => new CollectionSheet(html, all.context, all.boards).Content()
-        );
+        PageFrame
+            .Page(
+                context,
+                new(SiteAddress.CollectionSheet, $"{context.Workshop.Collection.Name} on one sheet", CollectionWords.Lead(boards, "board")),
+                BoardSheet.StyleName
+            )
+            .Write(buffer, (context, boards), static (html, all) => new CollectionSheet(html, all.context, all.boards).Content());
 
     private void Content()
     {

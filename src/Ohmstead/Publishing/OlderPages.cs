@@ -2,6 +2,7 @@ using System.Text;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Electronics;
 using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;
 
@@ -42,7 +43,11 @@ internal sealed class OlderPages(ReportFolder target, DateOnly today)
         var start = page.IndexOf("<main", StringComparison.Ordinal);
         var inside = start < 0 ? -1 : page.IndexOf('>', start) + 1;
         var isNoted = inside <= 0 || page.AsSpan(inside).StartsWith(Note, StringComparison.Ordinal);
-        var noted = isNoted ? page : page.Insert(inside, $"{Note}{IsoDate.Text(today)} the record could not be read.</strong></p>");
+        // Whoever reads only what the page says of itself is told, too, and first.
+        var noted = isNoted
+            ? page
+            : page.Insert(inside, $"{Note}{IsoDate.Text(today)} the record could not be read.</strong></p>")
+                .Replace(HtmlPage.StartOfSays, $"{HtmlPage.StartOfSays}Of an earlier report: ", StringComparison.Ordinal);
         target.Put(SiteAddress.Board(number), Encoding.UTF8.GetBytes(noted));
         var beside = target.Before.Where(file =>
             file.StartsWith("photos/", StringComparison.Ordinal) && page.Contains(file, StringComparison.Ordinal)

@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Families;
 using Ohmstead.Collections;
 using Ohmstead.Output;
 using Ohmstead.Report.Addresses;
+using Ohmstead.Report.Drawings;
 using Ohmstead.Report.Frame;
 using Ohmstead.Report.Html;
 using Ohmstead.Report.Pages;
@@ -51,6 +52,7 @@ internal static class WidePages
             AheadCalendar.Write(buffer, collection.Name, context.Ahead ?? [], context.Today);
         });
         yield return draft => Badges.Write(draft, collection.Name, result.Boards);
+        yield return Page(PlateIcon.FileName, PlateIcon.Write);
         yield return _ => search.Write(target, context, result.Boards, result.Findings, checks);
         yield return _ => CollectionPage.WriteRest(target, context, result.Boards);
         yield return _ => DrawerPage.WriteRest(target, context, result.Boards);

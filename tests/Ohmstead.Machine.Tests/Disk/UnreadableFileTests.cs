@@ -1,4 +1,5 @@
 using System.Net.Sockets;
+using System.Text.RegularExpressions;
 using Ohmstead.Machine.Tests.Faults;
 using Ohmstead.Tests.Support;
 
@@ -216,12 +217,16 @@ public sealed class UnreadableFileTests
             );
             Assert.Equal(
                 page,
-                older.Replace(
-                    "<p><strong>This page is of an earlier report: on 2026-11-25 the record could not be read.</strong></p>",
-                    string.Empty,
-                    StringComparison.Ordinal
-                )
+                older
+                    .Replace(
+                        "<p><strong>This page is of an earlier report: on 2026-11-25 the record could not be read.</strong></p>",
+                        string.Empty,
+                        StringComparison.Ordinal
+                    )
+                    .Replace(" content=\"Of an earlier report: Fit to run: ", " content=\"Fit to run: ", StringComparison.Ordinal)
             );
+            // Whoever sees only what the page says of itself is told first, and once.
+            Assert.Single(Regex.Matches(older, "<meta name=\"description\"[^>]*content=\"Of an earlier report: Fit to run: "));
             Assert.Equal(data, copy.Read("pages/boards/SP-0004.json"));
             Assert.Single(Directory.GetFiles(copy.At("pages/photos/SP-0004")));
         }
