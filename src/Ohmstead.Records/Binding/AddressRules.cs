@@ -1,9 +1,10 @@
 using System.Buffers;
 using Ohmstead.Electronics;
+using Ohmstead.Records.Model;
 
 namespace Ohmstead.Records.Binding;
 
-/// <summary>Which texts may be the address of the pages of a collection.</summary>
+/// <summary>Which texts may be the address of the pages of a collection, or that at which its records are seen.</summary>
 public static class AddressRules
 {
     /// <summary>The longest address; a code of a longer one is too fine for a label.</summary>
@@ -20,28 +21,43 @@ public static class AddressRules
         "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-.:"
     );
 
+    private static readonly SearchValues<char> OfPattern = SearchValues.Create(
+        "ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz0123456789-._~!$&'()*+,;=:@%/?"
+    );
+
+    /// <summary>Where records are seen, with the places for commit and path; or why it is none, as it follows "cannot be the
+    /// repository:".</summary>
+    public static Outcome<RecordAddress> ReadPattern(string text)
+    {
+        if (Fault(text, out var rest) is { } fault)
+        {
+            return Outcome<RecordAddress>.Refused(fault);
+        }
+
+        foreach (var open in new[] { RecordAddress.Commit, RecordAddress.Path })
+        {
+            if (rest.Split(open).Length != 2)
+            {
+                return Outcome<RecordAddress>.Refused($"{open} does not stand in it once, behind the host");
+            }
+        }
+
+        var others = rest.Replace(RecordAddress.Commit, string.Empty, StringComparison.Ordinal)
+            .Replace(RecordAddress.Path, string.Empty, StringComparison.Ordinal);
+        return others.AsSpan().ContainsAnyExcept(OfPattern)
+            ? Outcome<RecordAddress>.Refused("it holds a place in a page, a space or another character that no address has")
+            : Outcome<RecordAddress>.From(new(text));
+    }
+
     /// <summary>The address, with the slash of a folder at its end; or why it is none, as it follows "cannot be the site:".</summary>
     public static Outcome<Uri> Read(string text)
     {
-        if (text.Length > Longest)
+        if (Fault(text, out var rest) is { } fault)
         {
-            return Outcome<Uri>.Refused($"it is longer than {Longest} characters");
+            return Outcome<Uri>.Refused(fault);
         }
 
-        if (!text.StartsWith(Scheme, StringComparison.Ordinal))
-        {
-            return Outcome<Uri>.Refused("it does not begin with https://");
-        }
-
-        var rest = text.AsSpan(Scheme.Length);
-        var slash = rest.IndexOf('/');
-        var host = slash < 0 ? rest : rest[..slash];
-        if (host.IsEmpty || host.ContainsAnyExcept(OfHost) || host[0] is '.' or ':')
-        {
-            return Outcome<Uri>.Refused("its host is not written in letters a to z, digits, dots and hyphens");
-        }
-
-        if (slash >= 0 && rest[slash..].ContainsAnyExcept(OfPath))
+        if (rest.AsSpan().ContainsAnyExcept(OfPath))
         {
             return Outcome<Uri>.Refused("it holds a query, a place in a page, a space or another character that no folder has");
         }
@@ -49,5 +65,27 @@ public static class AddressRules
         return Uri.TryCreate(text.EndsWith('/') ? text : text + "/", UriKind.Absolute, out var address)
             ? Outcome<Uri>.From(address)
             : Outcome<Uri>.Refused("it is no address");
+    }
+
+    // What is the same of all of them: its length, its scheme and its host. The rest is what follows the host.
+    private static string? Fault(string text, out string rest)
+    {
+        rest = string.Empty;
+        if (text.Length > Longest)
+        {
+            return $"it is longer than {Longest} characters";
+        }
+
+        if (!text.StartsWith(Scheme, StringComparison.Ordinal))
+        {
+            return "it does not begin with https://";
+        }
+
+        var slash = text.IndexOf('/', Scheme.Length);
+        var host = slash < 0 ? text.AsSpan(Scheme.Length) : text.AsSpan(Scheme.Length..slash);
+        rest = slash < 0 ? string.Empty : text[slash..];
+        return host.IsEmpty || host.ContainsAnyExcept(OfHost) || host[0] is '.' or ':'
+            ? "its host is not written in letters a to z, digits, dots and hyphens"
+            : null;
     }
 }

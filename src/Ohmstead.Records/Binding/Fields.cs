@@ -106,14 +106,27 @@ public sealed class Fields
     }
 
     /// <summary>The address of a folder on the web.</summary>
-    public Written<Uri>? Address(string key)
+    public Written<Uri>? Address(string key) =>
+        Address(key, AddressRules.Read, "the https address of the folder of the pages, or leave it out while there is none");
+
+    /// <summary>The address at which a record is seen.</summary>
+    /// <param name="key">The key.</param>
+    public Written<RecordAddress>? AddressOfRecords(string key) =>
+        Address(
+            key,
+            AddressRules.ReadPattern,
+            $"the https address at which a record is seen, {RecordAddress.Commit} and {RecordAddress.Path} in their places, or leave it out"
+        );
+
+    private Written<T>? Address<T>(string key, Func<string, Outcome<T>> read, string expected)
+        where T : notnull
     {
         if (Scalar(Place(key)) is not { } scalar)
         {
             return null;
         }
 
-        if (AddressRules.Read(scalar.Text).Is(out var address, out var why))
+        if (read(scalar.Text).Is(out var address, out var why))
         {
             return new(address, scalar.Text, SpotOf(scalar));
         }
@@ -122,7 +135,7 @@ public sealed class Fields
             RecordChecks.AddressUnusable,
             SpotOf(scalar),
             $"'{Binder.Shown(scalar.Text)}' cannot be the {key}: {why}",
-            $"write {key}: with the https address of the folder of the pages, or leave {key} out while there is none"
+            $"write {key}: with {expected}"
         );
         return null;
     }

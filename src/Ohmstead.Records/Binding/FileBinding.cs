@@ -31,6 +31,7 @@ public static class FileBinding
                     Place = fields.Text("place"),
                     TimeZone = fields.Text("time_zone"),
                     Site = fields.Address("site"),
+                    Repository = fields.AddressOfRecords("repository"),
                     IsInvented = fields.Word("invented", Vocabulary.YesNo) is { Value: true },
                     Decision = fields.Word("decision", Vocabulary.DecisionRules),
                     LookEvery = fields.Quantity("look_every"),

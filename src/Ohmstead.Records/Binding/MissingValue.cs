@@ -27,7 +27,7 @@ internal static class MissingValue
             ValueKind.Word or ValueKind.Words when key.Words.Count <= MostWords => $"one of {string.Join(", ", key.Words)}",
             ValueKind.Word or ValueKind.Words => "one of the known words",
             ValueKind.Id => "the name",
-            ValueKind.Address => "the https address",
+            ValueKind.Address or ValueKind.AddressOfRecords => "the https address",
             ValueKind.Text => "the text",
             _ => "the value",
         };

@@ -37,6 +37,9 @@ public sealed record CollectionFile(string Path, string Name)
     /// <summary>The address at which its pages are found, as a folder; null where it has none.</summary>
     public Written<Uri>? Site { get; init; }
 
+    /// <summary>Where its records are seen on the web as they were at a commit; null where they are not.</summary>
+    public Written<RecordAddress>? Repository { get; init; }
+
     /// <summary>True when everything in it is invented, as in an example.</summary>
     public bool IsInvented { get; init; }
 

@@ -23,6 +23,20 @@ internal static class SchemaPatterns
     /// <summary>The https address of a folder.</summary>
     internal const string Address = "^https://[A-Za-z0-9-][A-Za-z0-9.:-]*(?:/[A-Za-z0-9._~!$&'()*+,;=:@%/-]*)?$";
 
+    /// <summary>The address of a folder, in which the commit and the path of a record stand open, once each.</summary>
+    internal const string AddressOfRecords =
+        "^https://[A-Za-z0-9-][A-Za-z0-9.:-]*/"
+        + OfAddress
+        + @"*(?:\{commit\}"
+        + OfAddress
+        + @"*\{path\}|\{path\}"
+        + OfAddress
+        + @"*\{commit\})"
+        + OfAddress
+        + "*$";
+
+    private const string OfAddress = "[A-Za-z0-9._~!$&'()*+,;=:@%/?-]";
+
     /// <summary>A number without a unit.</summary>
     internal const string PlainNumber = "^-?" + Number + "$";
 

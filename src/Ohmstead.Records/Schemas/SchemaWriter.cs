@@ -120,6 +120,9 @@ public static class SchemaWriter
             case ValueKind.Address:
                 WriteTyped(json, SchemaPatterns.Address, "string");
                 break;
+            case ValueKind.AddressOfRecords:
+                WriteTyped(json, SchemaPatterns.AddressOfRecords, "string");
+                break;
             case ValueKind.Word when ReferenceEquals(key.Words, Vocabulary.YesNo):
                 json.WriteStartArray("anyOf");
                 WriteWordItem(json, key);

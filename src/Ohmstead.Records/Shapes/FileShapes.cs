@@ -256,6 +256,11 @@ public static class FileShapes
                         + "links of the feed.",
                     "https://boards.example/"
                 ),
+                Key.AddressOfRecords(
+                    "repository",
+                    "Where a record is seen on the web as it was at a commit: pages lead there when they are written with --commit.",
+                    "https://git.example/boards/blob/{commit}/{path}"
+                ),
                 Key.Word("invented", Vocabulary.YesNo, "neither yes nor no", "Whether everything in it is invented, as in an example."),
                 Key.Word(
                     "decision",

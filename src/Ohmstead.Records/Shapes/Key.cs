@@ -37,6 +37,10 @@ public sealed record Key(string Name, ValueKind Kind, string Description, string
     /// <summary>The https address of a folder on the web.</summary>
     public static Key Address(string name, string description, string example) => new(name, ValueKind.Address, description, example);
 
+    /// <summary>The https address at which a record is seen, with places for its commit and its path.</summary>
+    public static Key AddressOfRecords(string name, string description, string example) =>
+        new(name, ValueKind.AddressOfRecords, description, example);
+
     /// <summary>A word from a closed list.</summary>
     /// <param name="name">The key.</param>
     /// <param name="words">The list.</param>

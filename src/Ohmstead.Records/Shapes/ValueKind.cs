@@ -12,6 +12,9 @@ public enum ValueKind
     /// <summary>The https address of a folder on the web.</summary>
     Address,
 
+    /// <summary>The https address at which a record is seen, with places for its commit and its path.</summary>
+    AddressOfRecords,
+
     /// <summary>A word from a closed list.</summary>
     Word,
 

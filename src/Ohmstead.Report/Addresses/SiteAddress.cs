@@ -45,6 +45,9 @@ public static class SiteAddress
     /// <summary>The file that tells programs what the page of a board tells people.</summary>
     public static string BoardData(string board) => $"boards/{board}.json";
 
+    /// <summary>The badge of the collection.</summary>
+    public const string CollectionBadge = "badge.svg";
+
     /// <summary>The badge of a board.</summary>
     public static string Badge(string board) => $"badges/{board}.svg";
 

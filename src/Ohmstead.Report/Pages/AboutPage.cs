@@ -202,13 +202,17 @@ public static class AboutPage
         }
 
         using var section = Section.Open(html, "programs", "For programs", "the same as tables, for other programs and sites");
-        using var list = html.Open(Tag.Ul);
-        foreach (var other in context.ForPrograms)
+        using (html.Open(Tag.Ul))
         {
-            using var item = html.Open(Tag.Li);
-            html.Open(Tag.A).To(LocalLink.ToFile(other.Path)).Text(other.Path);
-            html.Text($": {other.Title.TrimEnd('.')}");
+            foreach (var other in context.ForPrograms)
+            {
+                using var item = html.Open(Tag.Li);
+                html.Open(Tag.A).To(LocalLink.ToFile(other.Path)).Text(other.Path);
+                html.Text($": {other.Title.TrimEnd('.')}");
+            }
         }
+
+        BadgeSnippet.Write(html, context);
     }
 
     private static void Made(HtmlWriter html, ReportContext context)
@@ -217,7 +221,19 @@ public static class AboutPage
         var list = html.Open(Tag.Dl, ClassName.Facts);
         PageFrame.Fact(html, "Written by", $"Ohmstead {context.Version}");
         PageFrame.Fact(html, "As of", PageFrame.Iso(context.Today));
-        PageFrame.Fact(html, "Records", context.Commit is { } commit ? $"commit {commit}" : "the commit was not given");
+        if (context.Commit is { } commit)
+        {
+            using var pair = html.Open(Tag.Div);
+            html.Open(Tag.Dt).Text("Records");
+            using var said = html.Open(Tag.Dd);
+            html.Text("commit ");
+            RecordLink.Write(html, context, context.Workshop.Collection.Path, commit);
+        }
+        else
+        {
+            PageFrame.Fact(html, "Records", "the commit was not given");
+        }
+
         PageFrame.Fact(html, "Collection", context.Workshop.Collection.Name);
         list.Close();
         html.Open(Tag.P)

@@ -66,7 +66,9 @@ public sealed class BoardPage
     private void Files()
     {
         using var record = html.Open(Tag.P, ClassName.Fine);
-        html.Text($"Record: {board.Board.Path}; ");
+        html.Text("Record: ");
+        RecordLink.Write(html, page.Context, board.Board.Path, board.Board.Path);
+        html.Text("; ");
         html.Open(Tag.A).To(LocalLink.ToFile(SiteAddress.BoardSheet(board.Board.Id.Value), 1)).Text("on one sheet");
         if (page.Context.ForPrograms.Count > 0)
         {

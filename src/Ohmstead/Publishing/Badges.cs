@@ -9,9 +9,6 @@ namespace Ohmstead.Publishing;
 /// <summary>The badges beside the pages: one for each board, one for the collection.</summary>
 internal static class Badges
 {
-    /// <summary>The badge of the collection, from the root of the report.</summary>
-    public const string CollectionName = "badge.svg";
-
     /// <summary>Writes them.</summary>
     public static void Write(Draft draft, string collection, IReadOnlyList<BoardSummary> boards)
     {
@@ -31,6 +28,6 @@ internal static class Badges
             worst,
             string.Create(CultureInfo.InvariantCulture, $"{fit} of {worked.Length} fit to run{overdue}")
         );
-        draft.Put(CollectionName);
+        draft.Put(SiteAddress.CollectionBadge);
     }
 }

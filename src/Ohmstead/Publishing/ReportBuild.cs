@@ -104,6 +104,7 @@ internal sealed class ReportBuild(Terminal terminal, CollectionFolder files, Rep
                         new ReportContext(workshop, numbers, options.Today, version)
                         {
                             Checks = checks,
+                            Commit = wishes.Commit,
                             Histories = wishes.Histories,
                             Pictures = pictures,
                             ForPrograms = FilesForPrograms.Files,

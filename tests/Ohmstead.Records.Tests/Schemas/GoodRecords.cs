@@ -81,6 +81,7 @@ internal static class GoodRecords
         collection: Saltmarsh Point weather collection
         keeper: RK
         site: https://boards.example/
+        repository: https://git.example/boards/blob/{commit}/{path}
         invented: yes
         decision: guarded
         look_every: 24 months
