@@ -21,7 +21,7 @@ internal static class BadgeSnippet
         Sample(html, "In HTML", $"<a href=\"{InHtml(page)}\"><img src=\"{InHtml(badge)}\" alt=\"{InWords}\"></a>");
         html.Open(Tag.P)
             .Text(
-                $"Of one board: {SiteAddress.Badge("SP-0007")} in place of {SiteAddress.CollectionBadge}, and {SiteAddress.Board("SP-0007")} "
+                $"Of a board: {SiteAddress.Badge("SP-0007")} in place of {SiteAddress.CollectionBadge}, and {SiteAddress.Board("SP-0007")} "
                     + $"in place of {SiteAddress.Collection}, with its number."
             );
         if (context.Published is null)

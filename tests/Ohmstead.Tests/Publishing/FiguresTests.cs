@@ -157,6 +157,26 @@ public sealed class FiguresTests
         });
     }
 
+    // What a met obligation does not tell again stands where it says: no figure is lost.
+    [Fact]
+    public void A_reading_that_meets_an_obligation_is_told_among_the_readings()
+    {
+        using var copy = DataFilesTests.Report();
+        var readings = Table(copy, "readings")
+            .Select(row => (row["board"], row["line"], Told: $"{row["measured"]}: {row["outcome"]}"))
+            .ToHashSet();
+        var kinds = Table(copy, "kinds").ToDictionary(row => row["kind"], row => row["met"], StringComparer.Ordinal);
+        var met = Table(copy, "obligations").Where(row => row["standing"] == "met").ToArray();
+        var told = met.Where(row => row["kind"] == "reading-answered" && row["text"].Length == 0).ToArray();
+        Assert.True(told.Length > 50, told.Length.ToString(CultureInfo.InvariantCulture));
+        Assert.All(told, row => Assert.Contains((row["board"], row["line"], row["evidence"]), readings));
+        // A lot is read in the drawer: of that no table of readings tells, and the words stay.
+        Assert.All(met.Where(row => row["record"].Length > 0), row =>
+            Assert.DoesNotContain((row["board"], row["line"], row["evidence"]), readings)
+        );
+        Assert.All(met.Where(row => row["text"].Length == 0), row => Assert.NotEmpty(kinds[row["kind"]]));
+    }
+
     [Fact]
     public void No_figure_is_written_with_a_power_of_ten()
     {
