@@ -46,6 +46,6 @@ internal static class BadgeSnippet
     private static void Sample(HtmlWriter html, string where, string sample)
     {
         html.Open(Tag.P).Text(where + ":");
-        html.Open(Tag.Pre).Text(sample);
+        html.Open(Tag.Pre).With(FixedAttribute.TabStop).Text(sample);
     }
 }

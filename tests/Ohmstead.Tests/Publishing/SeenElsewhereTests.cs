@@ -68,7 +68,7 @@ public sealed class SeenElsewhereTests
     {
         using var copy = Made("site: https://boards.example/a(b)&c/\n");
         var samples = Regex
-            .Matches(copy.Read("pages/about.html"), "<pre>\n(.*?)</pre>")
+            .Matches(copy.Read("pages/about.html"), "<pre[^>]*>\n(.*?)</pre>")
             .Select(one => WebUtility.HtmlDecode(one.Groups[1].Value));
         Assert.Equal(
             [
