@@ -7,7 +7,7 @@ namespace Ohmstead.Report.Html;
 public sealed record HtmlPage(string Title, LocalLink StyleSheet, string Language = "en")
 {
     /// <summary>What stands before the words of <see cref="Says"/> in the head of a page.</summary>
-    public const string StartOfSays = "<meta name=\"description\" property=\"og:description\" content=\"";
+    public const string StartOfSays = "<meta name=description property=og:description content=\"";
 
     /// <summary>The script beside the pages, or null. The page is whole without it.</summary>
     public LocalLink? Script { get; init; }

@@ -138,26 +138,26 @@ public sealed class HtmlWriter
     internal void Icon(LocalLink file)
     {
         BeginContent();
-        buffer.Append("<link rel=\"icon\" type=\"image/svg+xml\" href=\""u8);
-        VisibleText.Write(buffer, file.Encoded);
-        buffer.Append("\">\n"u8);
+        buffer.Append("<link rel=icon type=image/svg+xml href="u8);
+        Value(file.Encoded);
+        buffer.Append(">\n"u8);
     }
 
     /// <summary>Says what the page says, to whoever lists it or shows it in a message: the description of HTML and the words of the Open
     /// Graph protocol in one.</summary>
     internal void About(string says, string title, string? address, string? picture)
     {
-        Meta("name=\"description\" property=\"og:description\""u8, says);
-        Meta("property=\"og:title\""u8, title);
-        Meta("property=\"og:type\""u8, "website");
+        Meta("name=description property=og:description"u8, says);
+        Meta("property=og:title"u8, title);
+        Meta("property=og:type"u8, "website");
         if (address is not null)
         {
-            Meta("property=\"og:url\""u8, address);
+            Meta("property=og:url"u8, address);
         }
 
         if (picture is not null)
         {
-            Meta("property=\"og:image\""u8, picture);
+            Meta("property=og:image"u8, picture);
         }
     }
 
@@ -166,9 +166,9 @@ public sealed class HtmlWriter
         BeginContent();
         buffer.Append("<meta "u8);
         buffer.Append(name);
-        buffer.Append(" content=\""u8);
-        VisibleText.Write(buffer, content);
-        buffer.Append("\">\n"u8);
+        buffer.Append(" content="u8);
+        Value(content);
+        buffer.Append(">\n"u8);
     }
 
     /// <summary>Leads to a file that holds the same for programs.</summary>
