@@ -252,10 +252,10 @@ public sealed class ReleaseFilesTests(PublishedProgram published, SoundRelease s
         folder.Write(
             "CHANGELOG.md",
             "# Changelog\n\n## 0.1.10, 2026-12-25\n\nten\n\n## 0.1.1, 2026-12-24\n\none\n\n### More\n\n- of it\n\n"
-                + "## 0.1.0, 2026-12-23\n\nnought\n"
+                + "## 0.1.0, 2026-12-23\n\nnothing\n"
         );
         Assert.Equal("\none\n\n### More\n\n- of it\n", (await folder.RunAsync(".github/release/notes.sh 0.1.1")).Out);
-        Assert.Equal("\nnought\n", (await folder.RunAsync(".github/release/notes.sh 0.1.0")).Out);
+        Assert.Equal("\nnothing\n", (await folder.RunAsync(".github/release/notes.sh 0.1.0")).Out);
         var none = await folder.RunAsync(".github/release/notes.sh 0.1");
         Assert.Equal((1, "CHANGELOG.md has no chapter of 0.1\n"), (none.Exit, none.Error));
     }

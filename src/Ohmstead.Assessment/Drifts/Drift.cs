@@ -43,7 +43,7 @@ public sealed record Drift(
     /// <summary>True when the readings rise, false when they fall.</summary>
     public bool IsRising => Trend.Slope > 0;
 
-    /// <summary>True when the slope can be told from the scatter of the readings: its 95 % interval does not hold nought.</summary>
+    /// <summary>True when the slope can be told from the scatter of the readings: its 95 % interval does not hold zero.</summary>
     public bool IsTold { get; } = Trend.SlopeInterval(Confidence).Is(out var slope, out _) && (slope.Low > 0 || slope.High < 0);
 
     /// <summary>The first day on which a new reading may be at the limit, by the 95 % prediction; or why none can be told.</summary>

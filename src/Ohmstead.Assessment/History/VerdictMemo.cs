@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
-using Ohmstead.Electronics.Quantities;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
 

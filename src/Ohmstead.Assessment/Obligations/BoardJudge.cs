@@ -3,7 +3,6 @@ using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Checks;
 using Ohmstead.Assessment.Checks.Basis;
 using Ohmstead.Assessment.History;
-using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Obligations.Basis;
 using Ohmstead.Assessment.Obligations.Rules;
 using Ohmstead.Assessment.Workshops;

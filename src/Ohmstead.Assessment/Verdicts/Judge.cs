@@ -11,8 +11,7 @@ namespace Ohmstead.Assessment.Verdicts;
 public static class Judge
 {
     private static readonly LazyText LessThanNothing = "there is no less of it than nothing: look at the sign, and measure again";
-    private static readonly LazyText EsrOfNought =
-        "an ESR of nought is what a shorted part shows too, and no sound one: check it with d.c.";
+    private static readonly LazyText EsrOfZero = "an ESR of zero is what a shorted part shows too, and no sound one: check it with d.c.";
 
     /// <summary>The verdict on one value.</summary>
     /// <param name="measured">What was measured.</param>
@@ -149,7 +148,7 @@ public static class Judge
                 meter.Why
             ),
             VerdictOutcome.Inside when meter is not null && rule.GuardShare > 0m => (VerdictOutcome.Undecided, meter.Why),
-            VerdictOutcome.Inside when measured == Measured.Esr && value.Value <= 0m => (VerdictOutcome.Undecided, EsrOfNought),
+            VerdictOutcome.Inside when measured == Measured.Esr && value.Value <= 0m => (VerdictOutcome.Undecided, EsrOfZero),
             _ => (outcome, reason),
         };
 

@@ -172,7 +172,7 @@ internal static class OneSided
             return (Side.Open, 0m);
         }
 
-        // What no part can have less of has no lower limit at nought.
+        // What no part can have less of has no lower limit at zero.
         decimal? Lower(Interval interval) =>
             interval.Lower is { } low && !(low.Value <= 0m && IsNeverNegative(measured)) ? low.Value : null;
         var (rejecting, accepting) = (Math.Abs(rule.GuardShare) * expanded, Math.Max(0m, rule.GuardShare) * expanded);

@@ -117,7 +117,7 @@ public sealed record ReadingUncertainty(Quantity Expanded, LazyText Arithmetic)
         );
 
     // Both are expanded with k = 2 and independent: the root of the sum of squares, expanded again. Null when it cannot be computed or is
-    // nought.
+    // zero.
     private static decimal? WithCalibration(decimal specification, decimal certificate) =>
         new UncertaintyBudget([
             new("specification", StandardUncertainty.OfExpanded((double)specification, 2)),

@@ -78,7 +78,7 @@ public sealed record Verdict(VerdictOutcome Outcome, Measured Measured, Written<
             ? probability
             : null;
 
-    // The nearest limit, as a fraction of that limit; a limit of nought has no per cent.
+    // The nearest limit, as a fraction of that limit; a limit of zero has no per cent.
     private static decimal? MarginTo(Interval interval, decimal value)
     {
         decimal? least = null;

@@ -76,7 +76,7 @@ public static class VerdictWords
     public static string Percent(decimal fraction) =>
         Tenths(fraction) is var rounded && rounded > 0m ? InPercent("+", rounded) : InPercent(string.Empty, rounded);
 
-    /// <summary>A fraction as a percentage without a sign: one decimal, or three significant digits where that would be nought.</summary>
+    /// <summary>A fraction as a percentage without a sign: one decimal, or three significant digits where that would be zero.</summary>
     public static string Share(decimal fraction) =>
         Math.Abs(fraction) is > 0m and < 0.0005m and var small
             ? QuantityText.Format(new Quantity(small * 100m, Dimension.Number), 3) + " %"

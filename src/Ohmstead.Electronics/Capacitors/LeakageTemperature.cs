@@ -1,6 +1,6 @@
 namespace Ohmstead.Electronics.Capacitors;
 
-/// <summary>How the leakage of a wet aluminium electrolytic goes with its warmth: against 20 degrees half at nought, two to three times at
+/// <summary>How the leakage of a wet aluminium electrolytic goes with its warmth: against 20 degrees half at zero, two to three times at
 /// 60, five to ten at 85.</summary>
 /// <remarks>
 /// Between the points the factor is taken to rise by the same share for every kelvin. The spread is that of makers: a reading that its
@@ -16,7 +16,7 @@ public static class LeakageTemperature
     // Temperature, least and greatest factor.
     private static readonly IReadOnlyList<(double Celsius, double Least, double Greatest)> Points = [(20, 1, 1), (60, 2, 3), (85, 5, 10)];
 
-    /// <summary>Where the half at nought degrees comes from.</summary>
+    /// <summary>Where the half at zero degrees comes from.</summary>
     public static Source ColdSource { get; } =
         Source.FromMemory("TDK, aluminium electrolytic capacitors, general technical information", "leakage 0.5 at 0 degrees");
 

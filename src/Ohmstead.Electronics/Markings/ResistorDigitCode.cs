@@ -22,7 +22,7 @@ public static class ResistorDigitCode
             return Marking<MarkedValue>.Read(
                 new MarkingReading<MarkedValue>(
                     new MarkedValue(new Quantity(0m, Dimension.Resistance)),
-                    "noughts alone are a link",
+                    "zeros alone are a link",
                     Source.CommonPractice
                 )
             );

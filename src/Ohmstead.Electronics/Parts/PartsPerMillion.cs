@@ -20,7 +20,7 @@ public static class PartsPerMillion
                 return new Worked<decimal>(ppm, working, Source.Practice("relative deviation"));
             });
 
-    /// <summary>How many seconds a day a clock gains (or, below nought, loses) for a deviation.</summary>
+    /// <summary>How many seconds a day a clock gains (or, below zero, loses) for a deviation.</summary>
     public static decimal SecondsADay(decimal partsPerMillion) => partsPerMillion * SecondsPerDayAndMillion;
 
     /// <summary>The change of a resistance with temperature, R x ppm/K x kelvin, in ohm.</summary>

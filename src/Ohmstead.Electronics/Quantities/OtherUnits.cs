@@ -88,7 +88,7 @@ internal static class OtherUnits
         return string.Create(CultureInfo.InvariantCulture, $"{decimal.Round(celsius, 1, MidpointRounding.AwayFromZero):0.#} °C");
     }
 
-    /// <summary>What three figures alone mean on a capacitor: two digits and how many noughts follow, in picofarad (IEC 60062); null for
+    /// <summary>What three figures alone mean on a capacitor: two digits and how many zeros follow, in picofarad (IEC 60062); null for
     /// other numbers.</summary>
     internal static string? OfPrint(string number, Dimension expected)
     {

@@ -56,7 +56,7 @@ public static partial class QuantityText
         var prefixes = Prefixes(quantity.Dimension);
         if (quantity.Value == 0m || prefixes.Length == 0)
         {
-            // Nought has no magnitude to choose by.
+            // Zero has no magnitude to choose by.
             return (BaseUnit(quantity.Dimension), 0);
         }
 

@@ -11,10 +11,10 @@ public sealed record IntervalCensoredEstimate(IReadOnlyList<FailureMass> Masses,
 {
     private const int MostRounds = 100_000;
 
-    // Masses that end at nought get there slowly: one that is still this much in motion changes no figure anybody reads.
+    // Masses that end at zero get there slowly: one that is still this much in motion changes no figure anybody reads.
     private const double Settled = 1e-9;
 
-    // Where all masses that an item may belong to have gone to nought.
+    // Where all masses that an item may belong to have gone to zero.
     private const double Least = double.Epsilon * 1e10;
 
     /// <summary>Where the method comes from.</summary>

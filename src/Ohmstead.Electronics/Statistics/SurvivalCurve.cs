@@ -1,7 +1,7 @@
 namespace Ohmstead.Electronics.Statistics;
 
 /// <summary>The share still good at each age, by the product-limit method of Kaplan and Meier with Greenwood's standard error.</summary>
-/// <remarks>At ties failures come before items last seen good. With a last item that is good the curve does not reach nought.</remarks>
+/// <remarks>At ties failures come before items last seen good. With a last item that is good the curve does not reach zero.</remarks>
 /// <param name="Steps">The failure ages, rising.</param>
 public sealed record SurvivalCurve(IReadOnlyList<SurvivalStep> Steps)
 {
@@ -55,5 +55,5 @@ public sealed record SurvivalCurve(IReadOnlyList<SurvivalStep> Steps)
 /// <param name="AtRisk">Items under observation and good just before.</param>
 /// <param name="Failures">Items that failed at it.</param>
 /// <param name="Survival">The share still good after it.</param>
-/// <param name="StandardError">Greenwood's standard error of the share; null when the share is nought, where it is not defined.</param>
+/// <param name="StandardError">Greenwood's standard error of the share; null when the share is zero, where it is not defined.</param>
 public sealed record SurvivalStep(double Age, int AtRisk, int Failures, double Survival, double? StandardError);

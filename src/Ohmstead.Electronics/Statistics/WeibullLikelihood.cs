@@ -14,7 +14,7 @@ internal static class WeibullLikelihood
         // Items of which the same is known add the same term.
         Term[] terms = [.. items.Where(i => i.Known.By is not null || i.Known.After > 0).Select(i => Term.For(i.Known, i.Count))];
 
-        // Working in units of a typical age keeps the search near nought.
+        // Working in units of a typical age keeps the search near zero.
         double centre = terms.Sum(t => t.Count * t.Typical) / terms.Sum(t => t.Count);
         double Value(double mu, double v) => terms.Sum(t => t.Count * t.Log(mu + centre, Math.Exp(v)));
 

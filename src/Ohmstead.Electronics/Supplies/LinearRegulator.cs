@@ -80,7 +80,7 @@ public sealed record LinearRegulator(
                 return new Worked<decimal>(watts, working, Source.Practice("power in a series regulator"));
             });
 
-    /// <summary>What is left between the bottom of the ripple and the least input, in volt; under nought the output dips with each
+    /// <summary>What is left between the bottom of the ripple and the least input, in volt; under zero the output dips with each
     /// cycle.</summary>
     public Outcome<Worked<decimal>> HeadroomVolts(decimal meanInputVolts, decimal rippleVoltsPeakToPeak) =>
         Domain

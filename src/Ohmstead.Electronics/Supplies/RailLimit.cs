@@ -16,7 +16,7 @@ public sealed record RailLimit(string Family, decimal NominalVolts, decimal LowV
     internal static RailLimit PlusMinus(string family, decimal nominalVolts, decimal percent, string? note, Source source) =>
         Asymmetric(family, nominalVolts, percent, percent, note, source);
 
-    // The percentages are of the magnitude: a negative rail that is too large is too far below nought.
+    // The percentages are of the magnitude: a negative rail that is too large is too far below zero.
     internal static RailLimit Asymmetric(
         string family,
         decimal nominalVolts,

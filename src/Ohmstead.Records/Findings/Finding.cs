@@ -19,7 +19,7 @@ public sealed record Finding(string Check, Severity Severity, Place Place, strin
     public int More { get; private init; }
 
     /// <summary>The same, with how many more of its check there are in its file.</summary>
-    /// <param name="more">More than nought.</param>
+    /// <param name="more">More than zero.</param>
     internal Finding And(int more) =>
         this with
         {

@@ -4,7 +4,7 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Records.Text;
 
-/// <summary>Names that differ by letter and look the same to a reader: a Cyrillic С beside a Latin C, an O where a nought
+/// <summary>Names that differ by letter and look the same to a reader: a Cyrillic С beside a Latin C, an O where a zero
 /// belongs.</summary>
 /// <remarks>Letters of other scripts by Unicode Technical Standard 39, from memory; a Latin letter for a digit: common practice.</remarks>
 public static class Appearance
@@ -19,7 +19,7 @@ public static class Appearance
         {
             var isAfterDigit = look.Length > 0 && char.IsAsciiDigit(look[^1]);
 
-            // C11 and CI1 may stand on one board, where CI is a chip; a nought after letters alone is nobody's numbering.
+            // C11 and CI1 may stand on one board, where CI is a chip; a zero after letters alone is nobody's numbering.
             look.Append(
                 letter switch
                 {

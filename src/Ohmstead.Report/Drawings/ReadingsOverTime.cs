@@ -208,8 +208,8 @@ internal static class ReadingsOverTime
         return words
             .Append(
                 up.IsDecades ? "; upwards each stroke a factor of ten."
-                : up.Low == 0m ? "; upwards from nought."
-                : "; the scale does not start from nought."
+                : up.Low == 0m ? "; upwards from zero."
+                : "; the scale does not start from zero."
             )
             .ToString();
     }

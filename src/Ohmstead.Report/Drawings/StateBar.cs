@@ -14,7 +14,7 @@ public static class StateBar
     private const decimal RoomForMark = 34m;
 
     /// <summary>How long the box of each state is: its share, and never too little to be seen.</summary>
-    /// <param name="counts">How many boards are in each state; none of them nought.</param>
+    /// <param name="counts">How many boards are in each state; none of them zero.</param>
     public static IReadOnlyList<decimal> Lengths(IReadOnlyList<int> counts)
     {
         var all = counts.Sum();

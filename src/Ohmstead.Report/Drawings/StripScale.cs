@@ -5,7 +5,7 @@ namespace Ohmstead.Report.Drawings;
 
 /// <summary>
 /// The scale of the strip of one reading. Limits stand at the same place on every strip, so that strips below each other can be compared.
-/// Between two limits the scale is linear. With one limit it is linear from nought, as long as the reading can be drawn so; else a step is
+/// Between two limits the scale is linear. With one limit it is linear from zero, as long as the reading can be drawn so; else a step is
 /// a factor of ten.
 /// </summary>
 /// <remarks>Places are worked out in floating point: they end up at a tenth of a pixel and decide nothing. What a reading says was decided
@@ -99,7 +99,7 @@ public static class StripScale
         };
     }
 
-    /// <summary>A place on a drawing as it is written: to a tenth of a pixel, without a nought at the end.</summary>
+    /// <summary>A place on a drawing as it is written: to a tenth of a pixel, without a zero at the end.</summary>
     public static decimal Short(decimal place) => Math.Round(place, 1) / 1.0000000000000000000000000000m;
 
     // The same of a place on the strip, made out of whole tenths: a page has some hundred.

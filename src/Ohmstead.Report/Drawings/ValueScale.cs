@@ -1,8 +1,8 @@
 namespace Ohmstead.Report.Drawings;
 
 /// <summary>
-/// Where values of one quantity go on a drawing. Equal steps are equal amounts, from nought where that shows no less; values that span more
-/// than a factor of thirty and are all above nought take a scale of decades instead, where equal steps are equal factors.
+/// Where values of one quantity go on a drawing. Equal steps are equal amounts, from zero where that shows no less; values that span more
+/// than a factor of thirty and are all above zero take a scale of decades instead, where equal steps are equal factors.
 /// </summary>
 public sealed class ValueScale
 {

@@ -112,7 +112,7 @@ public sealed partial class ClassName
     /// <summary>A number with four characters before its point.</summary>
     public static ClassName Whole4 { get; } = new("w4");
 
-    /// <summary>A share with its interval, drawn on a line from nought to all.</summary>
+    /// <summary>A share with its interval, drawn on a line from zero to all.</summary>
     public static ClassName Bar { get; } = new("bar");
 
     /// <summary>Figures that lead to what they count.</summary>

@@ -139,7 +139,7 @@ public static class AboutPage
         html.Open(Tag.P)
             .Text(
                 "Limits stand at the same place on every strip, so strips below each other compare. With two limits the scale is even; "
-                    + "with one it starts from nought, or takes factors of ten. A cross is the part that sat there before, on the same "
+                    + "with one it starts from zero, or takes factors of ten. A cross is the part that sat there before, on the same "
                     + "scale. Every number that is drawn stands in words beside it."
             );
     }

@@ -117,9 +117,9 @@ internal sealed class BenchLog(BoardOnPage page)
         reasons.Write(html);
         ImmutableArray<AssessedReading> rows = [.. readings.Where(reading => !WithParts.Holds(board, reading))];
         WithParts.Write(page, how, readings.RemoveRange(rows));
-        OpenTogether open = new(page, how, reasons);
-        ImmutableArray<AssessedReading> figures = [.. rows.Where(open.Holds)];
-        open.Write(figures);
+        OpenTogether together = new(page, how, reasons);
+        ImmutableArray<AssessedReading> figures = [.. rows.Where(together.Holds)];
+        together.Write(figures);
         rows = rows.RemoveRange(figures);
         if (rows.Length == 0)
         {

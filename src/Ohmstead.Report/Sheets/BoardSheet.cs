@@ -131,17 +131,10 @@ public sealed class BoardSheet
 
     private void Hazards()
     {
-        var there = board.Hazards.Where(hazard => hazard.MadeSafe is null).OrderBy(hazard => hazard.MustGo ? 0 : 1).ToArray();
         using var box = html.Open(Tag.Section, SheetClass.Caution);
-        html.Open(Tag.H2).Text(there.Any(hazard => hazard.MustGo) ? "Make it safe first" : "Before you touch it");
+        var there = SheetCautions.Begin(html, board);
         if (there.Length == 0)
         {
-            html.Open(Tag.P)
-                .Text(
-                    board.Hazards.Length == 0
-                        ? "The record names no hazard. That is not proof that there is none."
-                        : "What the record names was made safe. That is not proof that nothing is left."
-                );
             return;
         }
 

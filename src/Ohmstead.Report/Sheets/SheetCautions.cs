@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Notes;
@@ -11,19 +12,9 @@ internal static class SheetCautions
 {
     public static void Write(HtmlWriter html, BoardAssessment board)
     {
-        var there = board.Hazards.Where(hazard => hazard.MadeSafe is null).OrderBy(hazard => hazard.MustGo ? 0 : 1).ToArray();
         using var box = html.Open(Tag.Section, SheetClass.Caution);
-        html.Open(Tag.H2).Text(there.Any(hazard => hazard.MustGo) ? "Make it safe first" : "Before you touch it");
-        if (there.Length == 0)
-        {
-            html.Open(Tag.P)
-                .Text(
-                    board.Hazards.Length == 0
-                        ? "The record names no hazard. That is not proof that there is none."
-                        : "What the record names was made safe. That is not proof that nothing is left."
-                );
-        }
-        else
+        var there = Begin(html, board);
+        if (there.Length > 0)
         {
             using var list = html.Open(Tag.Ul);
             var told = new HashSet<string>(StringComparer.Ordinal);
@@ -43,6 +34,30 @@ internal static class SheetCautions
         }
 
         html.Open(Tag.P, SheetClass.Fine).Text(SafetyNotice.Defer);
+    }
+
+    /// <summary>Writes the heading of a box of cautions, and that nothing stands where nothing does.</summary>
+    /// <param name="html">Stands in the box.</param>
+    /// <param name="board">The board.</param>
+    /// <returns>The hazards that still stand, what must go first.</returns>
+    internal static ImmutableArray<AssessedHazard> Begin(HtmlWriter html, BoardAssessment board)
+    {
+        ImmutableArray<AssessedHazard> there =
+        [
+            .. board.Hazards.Where(hazard => hazard.MadeSafe is null).OrderBy(hazard => hazard.MustGo ? 0 : 1),
+        ];
+        html.Open(Tag.H2).Text(there.Any(hazard => hazard.MustGo) ? "Make it safe first" : "Before you touch it");
+        if (there.Length == 0)
+        {
+            html.Open(Tag.P)
+                .Text(
+                    board.Hazards.Length == 0
+                        ? "The record names no hazard. That is not proof that there is none."
+                        : "What the record names was made safe. That is not proof that nothing is left."
+                );
+        }
+
+        return there;
     }
 
     private static void One(HtmlWriter html, AssessedHazard assessed, HashSet<string> told)

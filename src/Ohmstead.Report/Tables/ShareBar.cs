@@ -3,7 +3,7 @@ using Ohmstead.Report.Html;
 
 namespace Ohmstead.Report.Tables;
 
-/// <summary>A share failed as a small drawing: a line from nought to all, a box where the true share may lie, a stroke at the share seen.
+/// <summary>A share failed as a small drawing: a line from zero to all, a box where the true share may lie, a stroke at the share seen.
 /// The words stand beside it.</summary>
 internal static class ShareBar
 {

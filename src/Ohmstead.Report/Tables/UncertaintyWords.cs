@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Quantities;
-using Ohmstead.Electronics.Uncertainty;
 
 namespace Ohmstead.Report.Tables;
 

@@ -1,6 +1,5 @@
 using Ohmstead.Assessment.Boards;
 using Ohmstead.Assessment.Limits;
-using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Records.Model;
 
 namespace Ohmstead.Report.Tables;

@@ -47,18 +47,17 @@ internal static class ContentNames
             return at =>
             {
                 var path = paths[at];
-                var isInBoth = before.Contains(path) && after.Contains(path);
-                var (old, cannotOld) = before.Contains(path) ? earlier.Open(path) : default;
-                var (bytes, cannot) = after.Contains(path) ? later.Open(path) : default;
+                var (isBefore, isAfter) = (before.Contains(path), after.Contains(path));
+                var (old, cannotOld) = isBefore ? earlier.Open(path) : default;
+                var (bytes, cannot) = isAfter ? later.Open(path) : default;
                 names[at] = (
-                    !before.Contains(path) || cannotOld is not null ? null
-                    : isInBoth ? $"={path}"
+                    !isBefore || cannotOld is not null ? null
+                    : isAfter ? $"={path}"
                     : Name(old.Span, isSha256: false),
-                    !after.Contains(path) || cannot is not null ? null
-                    : isInBoth
-                        ? old.Span.SequenceEqual(bytes.Span) ? $"={path}"
-                            : $"!{path}"
-                    : Name(bytes.Span, isSha256: false)
+                    !isAfter || cannot is not null ? null
+                    : !isBefore ? Name(bytes.Span, isSha256: false)
+                    : old.Span.SequenceEqual(bytes.Span) ? $"={path}"
+                    : $"!{path}"
                 );
             };
         });

@@ -51,7 +51,7 @@ internal static class MeterFigure
         }
     }
 
-    // What is smaller than a decimal can hold becomes nought without a word.
+    // What is smaller than a decimal can hold becomes zero without a word.
     private static bool IsRounded(string text, decimal figure) =>
         figure == 0m && text.TakeWhile(one => one is not ('e' or 'E')).Any(one => one is >= '1' and <= '9');
 }

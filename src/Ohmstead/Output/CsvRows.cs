@@ -78,7 +78,7 @@ internal static class CsvRows
 
     private static bool StartsFormula(char first) => Formula.Contains(first, StringComparison.Ordinal);
 
-    // A figure below nought is a figure: a quote before it would make it text.
+    // A figure below zero is a figure: a quote before it would make it text.
     private static bool IsNegativeFigure(string cell) =>
         cell.Length > 1
         && cell[0] == '-'

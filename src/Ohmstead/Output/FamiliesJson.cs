@@ -7,7 +7,7 @@ namespace Ohmstead.Output;
 /// it.</summary>
 internal static class FamiliesJson
 {
-    // What the iteration leaves of a mass that is nought.
+    // What the iteration leaves of a mass that is zero.
     private const double LeastMass = 1e-6;
 
     /// <summary>Writes the document.</summary>

@@ -8,7 +8,7 @@ namespace Ohmstead.Publishing;
 
 /// <summary>
 /// Writes the tables of a board: columns are named once, a row is an array, and what many rows say together stands once in a table under
-/// <c>shared</c>. A column that has the name of such a table holds numbers of its rows, from nought; nothing else in the file is a number
+/// <c>shared</c>. A column that has the name of such a table holds numbers of its rows, from zero; nothing else in the file is a number
 /// of a row. Where one thing alone is told once, its table is a list. A worker has its own and uses it again.
 /// </summary>
 /// <param name="bytes">Where to.</param>

@@ -12,7 +12,7 @@ internal static class BoardSchema
     private const string Description =
         "What the report tells of a board, for programs. Each table names its columns once, and each row holds their cells in that order; "
         + "null, or nothing at the end of a row, where there is nothing to say. What many rows say together stands once, under shared: a "
-        + "column that has the name of a table there holds the numbers of its rows, from nought. A table of one column is a list.";
+        + "column that has the name of a table there holds the numbers of its rows, from zero. A table of one column is a list.";
 
     private static readonly JsonWriterOptions Layout = new()
     {

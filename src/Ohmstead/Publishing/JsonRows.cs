@@ -1,6 +1,4 @@
-using System.Text;
 using Ohmstead.Publishing.Tables;
-using Ohmstead.Records.Shapes;
 using Ohmstead.Report.Html;
 
 namespace Ohmstead.Publishing;

@@ -74,7 +74,7 @@ internal sealed class ReportFolder : IReportFiles, IDisposable
             var isChanged = !isClosed && !IsThere(path, bytes);
             if (!isClosed && files.TryAdd(path, isChanged) && isChanged)
             {
-                // No lock is taken on a file that nobody else can know, and none is cut to nought: a file system that minds power cuts
+                // No lock is taken on a file that nobody else can know, and none is cut to zero: a file system that minds power cuts
                 // would then write its bytes to the disk before going on.
                 using var file = New(path);
                 FileBytes.Write(file, bytes, 0);

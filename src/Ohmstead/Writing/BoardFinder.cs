@@ -69,13 +69,13 @@ internal static class BoardFinder
             ? $"'{number}' is no board and {elsewhere.Id.Value} is one; write {elsewhere.Id.Value} first, then {number}"
             : Nearest.Told(
                 $"there is no board '{number}'",
-                boards.FirstOrDefault(board => WithoutNoughts(board.Id.Value) == WithoutNoughts(number))?.Id.Value
+                boards.FirstOrDefault(board => WithoutZeros(board.Id.Value) == WithoutZeros(number))?.Id.Value
                     ?? Nearest.To(number, boards.Select(summary => summary.Id.Value))
             );
     }
 
     // WH-1 for WH-0001.
-    private static string WithoutNoughts(string number)
+    private static string WithoutZeros(string number)
     {
         var stem = number.TrimEnd([.. "0123456789"]);
         return (stem.TrimEnd('-') + number[stem.Length..].TrimStart('0')).ToUpperInvariant();

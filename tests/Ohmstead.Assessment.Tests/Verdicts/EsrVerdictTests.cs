@@ -205,7 +205,7 @@ public sealed class EsrVerdictTests
 
     // A shorted part has none: common practice.
     [Fact]
-    public void An_ESR_of_nought_asks_for_a_check_with_direct_current()
+    public void An_ESR_of_zero_asks_for_a_check_with_direct_current()
     {
         var verdict = Worked.Verdict(ByLoss, "circuit: out, frequency: 120 Hz, esr: 0 Ω");
         Assert.Equal(VerdictOutcome.Undecided, verdict.Outcome);

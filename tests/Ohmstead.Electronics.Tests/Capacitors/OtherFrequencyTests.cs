@@ -88,7 +88,7 @@ public sealed class OtherFrequencyTests
     }
 
     [Fact]
-    public void A_frequency_of_nought_is_refused() =>
+    public void A_frequency_of_zero_is_refused() =>
         Assert.Equal("frequency of the reading is 0, expected above 0", OtherFrequency.Esr(1m, 120m, 0m).Refusal);
 
     private static bool Near(decimal one, decimal other) => Math.Abs(one - other) <= 1e-9m * Math.Max(1m, Math.Abs(one));

@@ -38,7 +38,7 @@ public class DigitCodeTests
     }
 
     [Fact]
-    public void Three_digits_ending_in_nought_have_two_meanings_that_only_a_measurement_can_tell()
+    public void Three_digits_ending_in_zero_have_two_meanings_that_only_a_measurement_can_tell()
     {
         var marking = DigitCode.Parse("220").Value;
         Assert.False(marking.IsCertain);
@@ -56,7 +56,7 @@ public class DigitCodeTests
     public void What_is_no_digit_code_is_a_fault(string code) => Assert.NotNull(DigitCode.Parse(code).Fault);
 
     [Fact]
-    public void One_more_nought_in_the_code_is_ten_times_the_value() =>
+    public void One_more_zero_in_the_code_is_ten_times_the_value() =>
         Gen.Select(Gen.Int[10, 99], Gen.Int[1, 6]).Sample((digits, zeros) => Farads(digits, zeros + 1) == 10m * Farads(digits, zeros));
 
     [Theory] // JIS and EIA voltage code, from memory

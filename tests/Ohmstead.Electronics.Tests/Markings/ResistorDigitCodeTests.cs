@@ -3,7 +3,7 @@ using Ohmstead.Electronics.Quantities;
 
 namespace Ohmstead.Electronics.Tests.Markings;
 
-// Two or three digits and the number of noughts: IEC 60062:2016, from memory.
+// Two or three digits and the number of zeros: IEC 60062:2016, from memory.
 public sealed class ResistorDigitCodeTests
 {
     [Theory]
@@ -12,7 +12,7 @@ public sealed class ResistorDigitCodeTests
     [InlineData("1002", "10 kΩ")]
     [InlineData("4751", "4.75 kΩ")]
     [InlineData("000", "0 Ω")]
-    public void The_last_digit_counts_the_noughts(string code, string ohms) =>
+    public void The_last_digit_counts_the_zeros(string code, string ohms) =>
         Assert.Equal(ohms, QuantityText.Format(ResistorDigitCode.Parse(code).Value.Readings.Single().Value.Nominal));
 
     [Theory]

@@ -183,7 +183,7 @@ public class QuantityTextTests
     public void A_small_m_where_a_time_is_expected_can_be_two() =>
         Assert.Equal("5 min or 5 months", Fault("5 m", Dimension.Duration).NextStep);
 
-    // NIST SP 811: an inch is 25.4 mm; 212 °F are 100 °C. IEC 60062: 104 is 10 and four noughts, in picofarad.
+    // NIST SP 811: an inch is 25.4 mm; 212 °F are 100 °C. IEC 60062: 104 is 10 and four zeros, in picofarad.
     [Theory]
     [InlineData("212 °F", Dimension.Temperature, "100 °C")]
     [InlineData("70 °F", Dimension.Temperature, "21.1 °C")]

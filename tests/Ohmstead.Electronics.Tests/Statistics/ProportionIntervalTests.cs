@@ -41,7 +41,7 @@ public sealed class ProportionIntervalTests
         Same(low, high, ProportionInterval.ClopperPearson(bad, looked).Value);
 
     [Fact]
-    public void None_bad_is_exactly_nought_and_all_bad_exactly_one()
+    public void None_bad_is_exactly_zero_and_all_bad_exactly_one()
     {
         Assert.Equal(0, ProportionInterval.Wilson(0, 30).Value.Low);
         Assert.Equal(1, ProportionInterval.Wilson(30, 30).Value.High);
@@ -56,7 +56,7 @@ public sealed class ProportionIntervalTests
         Assert.Equal("5 bad of 4 cannot be", ProportionInterval.ClopperPearson(5, 4).Refusal);
 
     [Fact]
-    public void Every_interval_lies_in_nought_to_one_and_holds_the_share() =>
+    public void Every_interval_lies_in_zero_to_one_and_holds_the_share() =>
         Gen.Select(Gen.Int[1, 2000], Gen.Double[0, 1])
             .Sample(
                 (looked, part) =>

@@ -20,7 +20,7 @@ public sealed class SurvivalCurveTests
 
     // The other group of the same book; log-rank by R survival 3.5.
     [Fact]
-    public void The_other_leukaemia_group_falls_to_nought()
+    public void The_other_leukaemia_group_falls_to_zero()
     {
         SurvivalCurve curve = SurvivalCurve.Estimate(Samples.NotMaintained).Value;
         Same([0.8333, 0.6667, 0.5833, 0.4861, 0.3889, 0.2917, 0.1944, 0.0972, 0], curve.Steps.Select(s => s.Survival), 5.1e-5);

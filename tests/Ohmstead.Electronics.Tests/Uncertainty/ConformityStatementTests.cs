@@ -152,7 +152,7 @@ public sealed class ConformityStatementTests
         );
 
     [Fact]
-    public void A_probability_is_never_outside_nought_to_one() =>
+    public void A_probability_is_never_outside_zero_to_one() =>
         Gen.Select(Gen.Double[-1e6, 1e6], Gen.Double[0, 1e5], Gen.Double[-1e6, 1e6], Gen.Double[0, 1e6])
             .Sample((reading, u, lower, width) => ConformanceProbability.Compute(reading, u, lower, lower + width).Value is >= 0 and <= 1);
 

@@ -65,9 +65,9 @@ public class StripScaleTests
     public void The_nominal_value_stands_where_a_lopsided_tolerance_leaves_it() =>
         Assert.Equal(32m, StripScale.For(Room(198, 330), 263.1m, null, 220, VerdictOutcome.Inside).Nominal);
 
-    // At most 4 Ω: nought at 0, 2 Ω halfway to 72.
+    // At most 4 Ω: zero at 0, 2 Ω halfway to 72.
     [Fact]
-    public void With_an_upper_limit_alone_the_scale_starts_from_nought()
+    public void With_an_upper_limit_alone_the_scale_starts_from_zero()
     {
         var drawing = StripScale.For(Room(null, 4), 2m, null, null, VerdictOutcome.Inside);
         Assert.Equal((StripBand.AtMost, 36m, false), (drawing.Band, drawing.At, drawing.IsDecades));
@@ -88,7 +88,7 @@ public class StripScaleTests
         Assert.Equal((true, across, isBeyond), (drawing.IsDecades, drawing.At, drawing.IsBeyond));
     }
 
-    // At least 2 MΩ: 4 MΩ is twice 24 pixels from nought; 200 MΩ is two decades above the limit.
+    // At least 2 MΩ: 4 MΩ is twice 24 pixels from zero; 200 MΩ is two decades above the limit.
     [Theory]
     [InlineData(4, 48, false)]
     [InlineData(200, 72, true)]
@@ -115,7 +115,7 @@ public class StripScaleTests
         );
 
     [Fact]
-    public void A_rail_below_nought_runs_from_left_to_right_like_any_other() =>
+    public void A_rail_below_zero_runs_from_left_to_right_like_any_other() =>
         Assert.Equal(36m, StripScale.For(Room(-12.6m, -11.4m), -12.3m, null, -12, VerdictOutcome.Inside).At);
 
     [Fact]
@@ -130,7 +130,7 @@ public class StripScaleTests
     [InlineData(48.04, "48")]
     [InlineData(48.25, "48.2")]
     [InlineData(60, "60")]
-    public void A_place_is_written_to_a_tenth_without_a_nought_at_the_end(double place, string written) =>
+    public void A_place_is_written_to_a_tenth_without_a_zero_at_the_end(double place, string written) =>
         Assert.Equal(written, StripScale.Short((decimal)place).ToString(System.Globalization.CultureInfo.InvariantCulture));
 
     private static Interval Room(decimal? lower, decimal? upper) =>

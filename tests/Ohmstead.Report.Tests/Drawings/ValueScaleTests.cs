@@ -15,9 +15,9 @@ public class ValueScaleTests
         Assert.Equal([800m, 900m, 1000m, 1100m, 1200m], scale.Ticks);
     }
 
-    // The smallest is under a third of the largest: from nought costs nothing.
+    // The smallest is under a third of the largest: from zero costs nothing.
     [Fact]
-    public void Values_that_nearly_reach_nought_start_from_nought() => Assert.Equal(0m, ValueScale.For([0.1m, 0.4m], 0, 100).Low);
+    public void Values_that_nearly_reach_zero_start_from_zero() => Assert.Equal(0m, ValueScale.For([0.1m, 0.4m], 0, 100).Low);
 
     // 20 mΩ to 5 Ω is a factor of 250: from 10 mΩ to 10 Ω, three decades on 90 pixels.
     [Fact]
@@ -40,7 +40,7 @@ public class ValueScaleTests
         );
 
     [Fact]
-    public void Values_on_both_sides_of_nought_stay_on_an_even_scale() => Assert.False(ValueScale.For([-0.01m, 100m], 0, 100).IsDecades);
+    public void Values_on_both_sides_of_zero_stay_on_an_even_scale() => Assert.False(ValueScale.For([-0.01m, 100m], 0, 100).IsDecades);
 
     [Fact]
     public void What_lies_beyond_is_drawn_at_the_end() =>

@@ -74,7 +74,9 @@ internal static class Harmless
             case "id":
                 // No text of a record gets an id without a prefix.
                 Assert.True(
-                    element.LocalName == "symbol" ? IsShape($"#{attribute.Value}") : attribute.Value.Contains('-'),
+                    element.LocalName == "symbol"
+                        ? IsShape($"#{attribute.Value}")
+                        : attribute.Value.Contains('-', StringComparison.Ordinal),
                     attribute.Value
                 );
                 break;

@@ -105,7 +105,8 @@ public class HtmlWriterTests
             Probe.Source(html => html.Open(Tag.Path).With(TextAttribute.PathData, "M0 1l-4 -6h8z").Close())
         );
 
-    // HTML, 4.4.1: the end of a paragraph may be left out before such an element and at the end of what it stands in, unless that is a link.
+    // HTML, 4.4.1: the end of a paragraph may be left out before such an element and at the end of what it stands in, unless that is a
+    // link.
     [Fact]
     public void The_end_of_a_paragraph_is_written_where_HTML_does_not_say_it()
     {

@@ -33,7 +33,8 @@ public sealed class UsualWorkingTests
 
         """;
 
-    // JCGM 100:2008, 4.3.7: U = 2 x a / sqrt(3), of 0.1 % of 1.01 kΩ 1.17 Ω and of 1 % of 3.96 kΩ 45.7 Ω. Room: 40 of 1050 Ω, 160 of 3800 Ω.
+    // JCGM 100:2008, 4.3.7: U = 2 x a / sqrt(3), of 0.1 % of 1.01 kΩ 1.17 Ω and of 1 % of 3.96 kΩ 45.7 Ω. Room: 40 of 1050 Ω, 160 of
+    // 3800 Ω.
     [Fact]
     public void The_limit_and_the_error_that_most_have_stand_above_and_another_error_in_its_working()
     {

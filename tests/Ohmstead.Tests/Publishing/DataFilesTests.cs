@@ -207,7 +207,7 @@ public sealed class DataFilesTests
     [InlineData("-5")]
     [InlineData("-0.0047")]
     [InlineData("-12000000")]
-    public void A_figure_below_nought_stays_a_figure(string figure) => Assert.Equal($"{figure},391 µF\r\n", Lines(figure, "391 µF"));
+    public void A_figure_below_zero_stays_a_figure(string figure) => Assert.Equal($"{figure},391 µF\r\n", Lines(figure, "391 µF"));
 
     [Theory]
     [InlineData("\t=1", "<U+0009>=1")]

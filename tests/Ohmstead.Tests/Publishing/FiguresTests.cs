@@ -3,7 +3,6 @@ using CsvHelper;
 using CsvHelper.Configuration;
 using Ohmstead.Electronics.Quantities;
 using Ohmstead.MovingIn;
-using Ohmstead.Output;
 using Ohmstead.Publishing;
 using Ohmstead.Report.Html;
 using Ohmstead.Tests.Support;

@@ -6,7 +6,7 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Basis;
 
-/// <summary>Readings so far off what they are read against that a slip of the unit or of a nought is likelier than any wear, of boards and
+/// <summary>Readings so far off what they are read against that a slip of the unit or of a zero is likelier than any wear, of boards and
 /// of lots alike.</summary>
 /// <remarks>
 /// What wear does to a quantity decides where a slip begins. A capacitor loses nine tenths and more of its value, it never gains ten times:

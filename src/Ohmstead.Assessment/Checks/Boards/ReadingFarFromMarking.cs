@@ -4,7 +4,7 @@ using Ohmstead.Records.Model;
 
 namespace Ohmstead.Assessment.Checks.Boards;
 
-/// <summary>A reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought.</summary>
+/// <summary>A reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a zero.</summary>
 public sealed class ReadingFarFromMarking : IBoardCheck
 {
     /// <inheritdoc/>
@@ -12,7 +12,7 @@ public sealed class ReadingFarFromMarking : IBoardCheck
         new(
             "reading-far-from-marking",
             Severity.Warning,
-            "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought",
+            "a reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a zero",
             CheckEffect.HoldsBackWhileItCounts,
             "the reading is in doubt"
         );

@@ -5,7 +5,7 @@ using Ohmstead.Records.Findings;
 namespace Ohmstead.Assessment.Checks.Collection;
 
 /// <summary>An incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a
-/// nought.</summary>
+/// zero.</summary>
 public sealed class IncomingFarFromMarking : ICollectionCheck
 {
     /// <inheritdoc/>
@@ -13,7 +13,7 @@ public sealed class IncomingFarFromMarking : ICollectionCheck
         new(
             "incoming-far-from-marking",
             Severity.Warning,
-            "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a nought",
+            "an incoming reading is ten or a thousand times off what it is read against: probably a slip of the unit or of a zero",
             CheckEffect.HoldsBack,
             "the reading of the lot that sits there is in doubt"
         );

@@ -2,7 +2,6 @@ using Ohmstead.Assessment.History;
 using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Shelf;
 using Ohmstead.Collections;
-using Ohmstead.Records.Model;
 using Ohmstead.Records.Shapes;
 using static Ohmstead.Publishing.Tables.SharedKeys;
 
