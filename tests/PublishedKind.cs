@@ -18,7 +18,8 @@ internal static class PublishedKind
     /// <summary>Which program it is, in words.</summary>
     public static string Words => IsLinked ? "linked ahead of time" : "code and runtime in one image, for no C linker is on the path";
 
-    private static bool IsOnPath(string program)
+    /// <summary>True when one of the folders of programs holds it.</summary>
+    public static bool IsOnPath(string program)
     {
         var folders = (Environment.GetEnvironmentVariable("PATH") ?? string.Empty).Split(Path.PathSeparator);
         return folders.Any(folder => File.Exists(Path.Combine(folder, program)));

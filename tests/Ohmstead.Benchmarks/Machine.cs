@@ -9,8 +9,7 @@ public static class Machine
     /// <summary>Prints the runtime, the processors and how busy they were before anything began.</summary>
     public static void Print(TextWriter writer)
     {
-        const string LoadFile = "/proc/loadavg";
-        var load = File.Exists(LoadFile) ? double.Parse(File.ReadAllText(LoadFile).Split(' ')[0], CultureInfo.InvariantCulture) : 0;
+        var load = Load();
         var warning = load > 0.5 * Environment.ProcessorCount ? ": the machine is busy, times are too long" : string.Empty;
         writer.WriteLine(
             string.Create(
@@ -18,5 +17,12 @@ public static class Machine
                 $"{RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors, load {load:0.0}{warning}"
             )
         );
+    }
+
+    /// <summary>How many wanted a processor in the last minute, where the system tells.</summary>
+    public static double Load()
+    {
+        const string LoadFile = "/proc/loadavg";
+        return File.Exists(LoadFile) ? double.Parse(File.ReadAllText(LoadFile).Split(' ')[0], CultureInfo.InvariantCulture) : 0;
     }
 }

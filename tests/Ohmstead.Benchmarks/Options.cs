@@ -9,23 +9,32 @@ namespace Ohmstead.Benchmarks;
 /// and an output folder.</param>
 /// <param name="Against">The command of the product that it is compared with: check or report.</param>
 /// <param name="StagesOnly">True when only the stages inside one process are measured.</param>
+/// <param name="Peers">True when the product is measured beside general-purpose programs, and nothing else.</param>
 /// <param name="Program">A product that is built already, or null to publish it first.</param>
-public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare, string Against, bool StagesOnly, string? Program)
+public sealed record Options(
+    IReadOnlyList<int> Sizes,
+    int Runs,
+    string? Compare,
+    string Against,
+    bool StagesOnly,
+    bool Peers,
+    string? Program
+)
 {
     /// <summary>How the program is called.</summary>
     public const string Usage =
-        "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] [--product "
-        + "PROGRAM]";
+        "[--boards 1000,3000,10000] [--runs 3] [--compare \"COMMAND {dir} {out}\"] [--against check|report] [--stages-only] "
+        + "[--peers] [--product PROGRAM]";
 
     /// <summary>Reads the arguments, or gives null when they make no sense.</summary>
     public static Options? Read(IReadOnlyList<string> arguments)
     {
-        var options = new Options([1_000, 3_000, 10_000], 3, null, "check", false, null);
+        var options = new Options([1_000, 3_000, 10_000], 3, null, "check", false, false, null);
         for (var at = 0; at < arguments.Count; at++)
         {
-            if (arguments[at] == "--stages-only")
+            if (Switch(options, arguments[at]) is { } switched)
             {
-                options = options with { StagesOnly = true };
+                options = switched;
                 continue;
             }
 
@@ -39,6 +48,14 @@ public sealed record Options(IReadOnlyList<int> Sizes, int Runs, string? Compare
 
         return options;
     }
+
+    private static Options? Switch(Options options, string name) =>
+        name switch
+        {
+            "--stages-only" => options with { StagesOnly = true },
+            "--peers" => options with { Peers = true },
+            _ => null,
+        };
 
     private static Options? With(Options options, string name, string value) =>
         name switch

@@ -38,7 +38,9 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
 
             if (options.Compare is { } line)
             {
-                PairedRuns.Print(Product(collection), new Func<int, Command>(run => Other(line, collection, run)), options, size, writer);
+                PairedRuns
+                    .Of(run => Product(collection, run).Run(), run => Other(line, collection, run).Run(), options.Runs)
+                    .Print($"{options.Against} of {size} boards", "other", writer);
             }
 
             Directory.Delete(collection, recursive: true);
@@ -49,8 +51,8 @@ public sealed class ProductBenchmark(Product product, Options options, string fo
         return Target.Print(measurements, writer);
     }
 
-    private Func<int, Command> Product(string collection) =>
-        run => options.Against == "check" ? product.Check(collection) : product.Report(collection, Output(run));
+    private Command Product(string collection, int run) =>
+        options.Against == "check" ? product.Check(collection) : product.Report(collection, Output(run));
 
     private Command Other(string line, string collection, int run) =>
         Command.Shell(line.Replace("{dir}", collection, StringComparison.Ordinal).Replace("{out}", Output(run), StringComparison.Ordinal));

@@ -1,4 +1,5 @@
 using Ohmstead.Benchmarks;
+using Ohmstead.Benchmarks.Peers;
 using Ohmstead.Benchmarks.Processes;
 using Ohmstead.Benchmarks.Stages;
 
@@ -10,15 +11,18 @@ if (Options.Read(args) is not { } options)
 
 var console = Console.Out;
 Machine.Print(console);
-if (!CollectionReading.IsSound(console))
+if (!options.Peers)
 {
-    return 1;
-}
+    if (!CollectionReading.IsSound(console))
+    {
+        return 1;
+    }
 
-StageBenchmark.Run(console);
-if (options.StagesOnly)
-{
-    return 0;
+    StageBenchmark.Run(console);
+    if (options.StagesOnly)
+    {
+        return 0;
+    }
 }
 
 var folder = Directory.CreateTempSubdirectory("ohmstead-benchmark-").FullName;
@@ -31,6 +35,11 @@ try
     {
         Console.Error.WriteLine(trouble);
         return 1;
+    }
+
+    if (options.Peers)
+    {
+        return new PeerBenchmark(product, options, folder, console).Run() ? 0 : 1;
     }
 
     return new ProductBenchmark(product, options, folder, console).Run() ? 0 : 1;

@@ -9,6 +9,9 @@ namespace Ohmstead.Benchmarks.Processes;
 /// <param name="LastLine">The last line it wrote, on either stream.</param>
 public sealed record ProcessCost(TimeSpan Wall, TimeSpan? Cpu, long? PeakBytes, int ExitCode, string LastLine)
 {
+    /// <summary>How many bytes it left behind, or null where nobody counted them.</summary>
+    public long? BytesWritten { get; init; }
+
     /// <summary>The run with the median wall time, with the largest peak of all.</summary>
     public static ProcessCost Median(IReadOnlyList<ProcessCost> runs) =>
         runs.OrderBy(run => run.Wall).ElementAt(runs.Count / 2) with

@@ -48,4 +48,8 @@ public sealed record Product(string Program, string Kind)
 
     /// <summary>Writes the report of a folder.</summary>
     public Command Report(string path, string output) => new(Program, "report", path, "--to", output);
+
+    /// <summary>Enters a reading.</summary>
+    public Command Enter(string path, string board, string place, string value) =>
+        new(Program, "enter", board, place, value, "--lifted", "--by", "RK", "--instrument", "meter-1", "--in", path);
 }
