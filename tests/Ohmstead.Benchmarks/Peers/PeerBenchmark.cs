@@ -133,7 +133,8 @@ public sealed class PeerBenchmark(Product product, Options options, string folde
         return cost with { BytesWritten = written };
     }
 
-    // A command that does nothing is fast: who checks has to take what is sound and to notice a broken record, who reports to write the pages.
+    // A command that does nothing is fast: who checks has to take what is sound and to notice a broken record, who
+    // reports to write the pages.
     private string? NotDone(Peer peer)
     {
         var (collection, output) = (Path.Combine(folder, "few"), Path.Combine(folder, "pages"));
