@@ -78,7 +78,7 @@ public static partial class PartKinds
     public static PartKind Connector { get; } =
         new("connector", PartFamily.Other)
         {
-            Letters = [Means("J"), May("P", 1), May("RV", 1), May("VR", 1), May("X", 1)],
+            Letters = [Means("J"), May("P", 1), May("X", 1)],
             ListedBy = TypeNumber.Alone,
             HasContacts = true,
         };

@@ -5,8 +5,8 @@ using Ohmstead.Electronics.Parts;
 namespace Ohmstead.Records.Model;
 
 /// <summary>
-/// The table of the kinds of part, one row each. Vocabulary, schemas, completion, parts lists, limits, fit and checks read it. A new kind
-/// is a row here, its place in <see cref="All"/>, a limit file where it has limits of its own, and a test.
+/// The table of the kinds of part, one row each. Vocabulary, schemas, completion, parts lists, limits, fit and checks read it. The
+/// walk-through of the project's README says where a new kind is wired.
 /// </summary>
 /// <remarks>
 /// Class letters by ASME Y14.44 and IEC 81346-2, from memory; BR, IC, RN and SW are common practice. A letter that means several kinds of
@@ -78,5 +78,6 @@ public static partial class PartKinds
     private static Designation May(string letters, int rank = 0) => new(letters, rank, IsCertain: false);
 
     private static AcceptLimit Accept(string part) =>
-        AcceptLimit.Find(part) ?? throw new InvalidOperationException($"Nothing is known of what is accepted of a {part}.");
+        AcceptLimit.Find(part)
+        ?? throw new InvalidOperationException($"Nothing is known of what is accepted of a {part}: add a row to AcceptLimit.");
 }

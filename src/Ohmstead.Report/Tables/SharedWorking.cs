@@ -247,7 +247,7 @@ internal sealed class SharedWorking(DecisionRule rule)
 
         if (usual is { Limit: { } limit })
         {
-            html.Text("Where it names no limit, it is ");
+            html.Text("Where a working names no limit, it is ");
             limits.Name(html, limit, isFirst: false);
             html.Text($", {limit.Origin}. ");
         }

@@ -93,6 +93,12 @@ internal sealed class BoardJson(PageBuffer bytes) : IRowTaker, IDisposable
         var comma = ""u8;
         foreach (var (name, rows) in shared)
         {
+            // A board before this one had something to say once.
+            if (rows.Numbers.Count == 0)
+            {
+                continue;
+            }
+
             bytes.Append(comma);
             comma = ","u8;
             bytes.Append("\n"u8);

@@ -23,7 +23,11 @@ public sealed class GalleryTests
             File.WriteAllText(path, gallery);
         }
 
-        Assert.Equal(File.ReadAllText(path), gallery);
+        Assert.True(
+            File.ReadAllText(path) == gallery,
+            "Gallery/messages.md is not current; write it with: OHMSTEAD_WRITE=1 dotnet run --project tests/Ohmstead.Assessment.Tests, "
+                + "and read the change"
+        );
     }
 
     [Fact]

@@ -27,7 +27,10 @@ public sealed class SchemaFilesTests
     [Theory]
     [MemberData(nameof(Names))]
     public void The_schema_carried_by_the_program_is_the_one_its_shape_gives(string name) =>
-        Assert.Equal(SchemaWriter.Write(FileShapes.All.Single(shape => shape.SchemaName == name).Shape), SchemaFiles.Read(name));
+        Assert.True(
+            SchemaWriter.Write(FileShapes.All.Single(shape => shape.SchemaName == name).Shape) == SchemaFiles.Read(name),
+            $"the program carries schema/{name}.schema.json as it was when it was built: write the schemas first, then build again"
+        );
 
     [Fact]
     public void Writing_twice_gives_the_same_bytes() =>

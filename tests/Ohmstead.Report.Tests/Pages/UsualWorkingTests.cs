@@ -41,7 +41,7 @@ public sealed class UsualWorkingTests
         var page = Resistors(4);
         var above = page.QuerySelector("section:has(#s-parts) p.fine:has(a[href^='#q-'])")!.Words();
         Assert.Contains(" Where a working names no a, it is: resistance 0.1 %. ", above, StringComparison.Ordinal);
-        Assert.Contains(" Where it names no limit, it is delivery limit 1, the marking. ", above, StringComparison.Ordinal);
+        Assert.Contains(" Where a working names no limit, it is delivery limit 1, the marking. ", above, StringComparison.Ordinal);
         Assert.Equal("1 kΩ 5 %. Room 3.8 %. U = 1.17 Ω.", Working(page, "R1"));
         Assert.Equal("4 kΩ 5 %. Room 4.2 %. U = 45.7 Ω, a = 1 %.", Working(page, "R4"));
     }

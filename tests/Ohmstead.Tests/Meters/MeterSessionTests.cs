@@ -90,7 +90,7 @@ public sealed class MeterSessionTests
             : query == "FREQuency?" ? "120\n"
             : "1E-4\n"
         );
-        var run = Bench(copy, typed, "--from", meter.Place, "--meter", "bench-bridge", "--wait", "1");
+        var run = Bench(copy, typed, "--from", meter.Place, "--meter", "bench-bridge", "--wait", "600");
         Assert.Contains(told, run.Out + run.Error, StringComparison.Ordinal);
         Assert.Equal(before, copy.Read(Board));
         Assert.DoesNotContain('\u001b', run.Out + run.Error);
