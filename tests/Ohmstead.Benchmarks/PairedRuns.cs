@@ -33,7 +33,8 @@ public sealed record PairedRuns(IReadOnlyList<ProcessCost> Ours, IReadOnlyList<P
         return new PairedRuns(ours, theirs);
     }
 
-    /// <summary>The middle one of the ratios of the product to the other command, pair by pair; not a number where a figure is missing.</summary>
+    /// <summary>The middle one of the ratios of the product to the other command, pair by pair; not a number where a figure is
+    /// missing.</summary>
     public double Ratio(Func<ProcessCost, double?> value) => Middle(Ratios(value));
 
     /// <summary>Prints medians and ratios: below 1 the product needs less.</summary>
