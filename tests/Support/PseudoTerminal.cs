@@ -50,12 +50,13 @@ internal sealed partial class PseudoTerminal : IDisposable
         return new(number, Encoding.ASCII.GetString(name, 0, Array.IndexOf(name, (byte)0)));
     }
 
-    /// <summary>Starts a line of shell whose terminal it is, in which $ohmstead stands for the program.</summary>
+    /// <summary>Starts a line of shell whose terminal it is, in which $ohmstead stands for the program. It has no colours unless a test
+    /// asks for them with an empty NO_COLOR: what is shown is the same then whoever runs the tests, and stands together.</summary>
     public Process Start(string line, string folder, params (string Name, string Value)[] environment) =>
         Child.Start(
             $"exec setsid --ctty --wait sh -c 'exec sh -c \"$line\" < {Name} > {Name} 2>&1' < {Name}",
             folder,
-            [("line", line), ("TERM", "xterm-256color"), ("HOME", "/nowhere"), .. environment]
+            [("line", line), ("TERM", "xterm-256color"), ("HOME", "/nowhere"), ("NO_COLOR", "1"), .. environment]
         );
 
     /// <summary>Sends keys.</summary>
