@@ -3,6 +3,7 @@ using Ohmstead.Assessment.Limits;
 using Ohmstead.Assessment.Verdicts;
 using Ohmstead.Electronics.Uncertainty;
 using Ohmstead.Records.Model;
+using Ohmstead.Records.Text;
 
 namespace Ohmstead.Assessment.History;
 
@@ -15,49 +16,40 @@ namespace Ohmstead.Assessment.History;
 public sealed class VerdictMemo
 {
     private readonly AccuracyComparer instruments = new();
-    private readonly List<(ReadingAsked Asked, ImmutableArray<Verdict> Verdicts)> known = [];
 
-    // A record is asked from its first reading to its last one, each time.
-    private int next;
+    // By where it is written: a record may have a hundred thousand readings, and each is looked up once.
+    private readonly Dictionary<Spot, (ReadingAsked Asked, ImmutableArray<Verdict> Verdicts)> known = [];
+
+    /// <summary>How often two readings were held against each other: once for each that is asked again, however many there are.</summary>
+    internal int Compared { get; private set; }
 
     /// <summary>Forgets the board before.</summary>
-    public void Begin()
-    {
-        known.Clear();
-        next = 0;
-    }
+    public void Begin() => known.Clear();
 
     /// <summary>The verdicts on a reading, if the same was asked before.</summary>
     internal bool TryFind(in ReadingAsked asked, out ImmutableArray<Verdict> verdicts)
     {
-        for (var looked = 0; looked < known.Count; looked++)
-        {
-            var at = (next + looked) % known.Count;
-            if (IsSame(asked, known[at].Asked))
-            {
-                next = at + 1;
-                verdicts = known[at].Verdicts;
-                return true;
-            }
-        }
-
-        verdicts = default;
-        return false;
+        var isKnown = known.TryGetValue(asked.Reading.Spot, out var before) && IsSame(asked, before.Asked);
+        verdicts = isKnown ? before.Verdicts : default;
+        return isKnown;
     }
 
-    /// <summary>Keeps the verdicts on a reading.</summary>
-    internal void Add(in ReadingAsked asked, ImmutableArray<Verdict> verdicts) => known.Add((asked, verdicts));
+    /// <summary>Keeps the verdicts on a reading, in the place of what was kept of the same line before.</summary>
+    internal void Add(in ReadingAsked asked, ImmutableArray<Verdict> verdicts) => known[asked.Reading.Spot] = (asked, verdicts);
 
     // What tells most readings apart comes first.
-    private bool IsSame(in ReadingAsked one, in ReadingAsked other) =>
-        ReadsTheSame(one.Reading, other.Reading)
-        && one.How.IsSameAs(other.How)
-        && one.Circuit == other.Circuit
-        && one.Place == other.Place
-        && one.Lapsed == other.Lapsed
-        && one.Rule == other.Rule
-        && instruments.AreEqual(one.Instrument, other.Instrument)
-        && MarkingComparer.Instance.Equals(one.Values, other.Values);
+    private bool IsSame(in ReadingAsked one, in ReadingAsked other)
+    {
+        Compared++;
+        return ReadsTheSame(one.Reading, other.Reading)
+            && one.How.IsSameAs(other.How)
+            && one.Circuit == other.Circuit
+            && one.Place == other.Place
+            && one.Lapsed == other.Lapsed
+            && one.Rule == other.Rule
+            && instruments.AreEqual(one.Instrument, other.Instrument)
+            && MarkingComparer.Instance.Equals(one.Values, other.Values);
+    }
 
     private static bool ReadsTheSame(Reading one, Reading other)
     {
@@ -66,12 +58,7 @@ public sealed class VerdictMemo
             return true;
         }
 
-        if (
-            one.Spot != other.Spot
-            || one.Values.Length != other.Values.Length
-            || one.Range != other.Range
-            || one.Frequency != other.Frequency
-        )
+        if (one.Values.Length != other.Values.Length || one.Range != other.Range || one.Frequency != other.Frequency)
         {
             return false;
         }

@@ -158,6 +158,18 @@ public sealed class VerdictMemoTests
         Assert.All(first.Zip(Assess(Files(), memo).Readings), pair => Assert.True(pair.First.Verdicts == pair.Second.Verdicts));
     }
 
+    // Each of a hundred thousand readings held against all before it would take minutes.
+    [Fact]
+    public void A_reading_is_held_against_one_other_at_most()
+    {
+        var memo = new JudgeMemo { Verdicts = new() };
+        var first = Assess(Files(), memo).Readings;
+        Assert.Equal(0, memo.Verdicts.Compared);
+
+        Assess(Files(), memo);
+        Assert.Equal(first.Length, memo.Verdicts.Compared);
+    }
+
     private static CaseBlock[] Files() =>
         [
             new("yaml", "collection.yaml", 0, Rules),
